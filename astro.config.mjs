@@ -1,0 +1,30 @@
+import { unified } from '@astrojs/markdown-remark';
+import mdx from '@astrojs/mdx';
+import sitemap from '@astrojs/sitemap';
+import svelte from '@astrojs/svelte';
+import { defineConfig } from 'astro/config';
+import rehypeKatex from 'rehype-katex';
+import remarkMath from 'remark-math';
+
+import { yamlData } from './.tools/yaml-plugin.mjs';
+
+// SITE_URL: where the folder will be served from; SITE_BASE: the sub-path there, if any.
+const site = process.env.SITE_URL ?? 'https://speaking-length.example';
+const base = process.env.SITE_BASE ?? '/';
+
+export default defineConfig({
+  site,
+  base,
+  outDir: process.env.SITE_OUT ?? './dist',
+  trailingSlash: 'always',
+  markdown: {
+    processor: unified({
+      remarkPlugins: [remarkMath],
+      rehypePlugins: [[rehypeKatex, { output: 'htmlAndMathml' }]],
+    }),
+  },
+  integrations: [svelte(), mdx(), sitemap()],
+  vite: { plugins: [yamlData()] },
+  build: { inlineStylesheets: 'never' },
+  devToolbar: { enabled: false },
+});
