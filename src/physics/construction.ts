@@ -1,0 +1,157 @@
+/**
+ * What a string is made of, and what follows from it: linear density, axial stiffness, core area.
+ *
+ * One wrap model throughout: a round wrap wire wound close on the circle through the core's corners. A hexagon of
+ * s across flats has the area (sqrt(3)/2) s² and corners 2s/sqrt(3) apart. A close-wound wire of diameter w on a
+ * diameter c makes 1/w turns a metre, each a helix of length sqrt((pi (c + w))² + w²). Source: plane geometry and the helix.
+ */
+import { diameterRange, inRange, linearDensityRange } from './guard.ts';
+import { material, type MaterialId } from './materials.ts';
+
+export interface PlainString {
+  readonly kind: 'plain';
+  /** m */
+  readonly diameter: number;
+  readonly material: MaterialId;
+}
+
+export interface Core {
+  readonly shape: 'round' | 'hex';
+  /** m; a hexagon's is across flats */
+  readonly diameter: number;
+  readonly material: MaterialId;
+}
+
+export interface Wrap {
+  /** Wire diameter, m; may be left out for the last wrap, where it follows from the diameter over it. */
+  readonly diameter?: number;
+  readonly material: MaterialId;
+}
+
+export interface WoundString {
+  readonly kind: 'wound';
+  /** Over the last wrap, m */
+  readonly diameter: number;
+  readonly core: Core;
+  /** From the core outwards */
+  readonly wraps: readonly Wrap[];
+}
+
+export interface MeasuredString {
+  readonly kind: 'measured';
+  /** m */
+  readonly diameter: number;
+  /** kg/m, as weighed */
+  readonly linearDensity: number;
+  /** N */
+  readonly axialStiffness?: number;
+  /** N m² */
+  readonly bendingStiffness?: number;
+}
+
+export type Construction = PlainString | WoundString | MeasuredString;
+
+/** How the first wrap lies on a hex core: on the circle through its corners, or hugging its flats. */
+export type WrapSeat = 'corners' | 'flats';
+
+const HEX_CORNERS = 2 / Math.sqrt(3);
+const HEX_AREA = Math.sqrt(3) / 2;
+const HEX_PERIMETER = 2 * Math.sqrt(3);
+
+const circleArea = (diameter: number): number => (Math.PI / 4) * diameter * diameter;
+
+/** Diameter in m of the circle that the first wrap sits on. */
+export function seatDiameter(core: Core): number {
+  inRange('core.diameter', core.diameter, diameterRange);
+  return core.shape === 'hex' ? HEX_CORNERS * core.diameter : core.diameter;
+}
+
+/** Cross-section of a wire or of a core in m². */
+export function coreArea(c: PlainString | WoundString): number {
+  if (c.kind === 'plain') return circleArea(inRange('diameter', c.diameter, diameterRange));
+  inRange('core.diameter', c.core.diameter, diameterRange);
+  return c.core.shape === 'hex' ? HEX_AREA * c.core.diameter ** 2 : circleArea(c.core.diameter);
+}
+
+export interface Layer {
+  /** Wire diameter, m */
+  readonly wire: number;
+  /** Diameter that the wire sits on, m */
+  readonly inner: number;
+  readonly material: MaterialId;
+}
+
+/**
+ * The wraps with every wire diameter worked out, from the core outwards.
+ * Throws RangeError when a wire's diameter is missing before the last wrap, or the layers don't fit into `diameter`.
+ */
+export function layers(c: WoundString): readonly Layer[] {
+  inRange('diameter', c.diameter, diameterRange);
+  if (c.wraps.length === 0) throw new RangeError('wraps is empty; permitted: at least one wrap');
+  let inner = seatDiameter(c.core);
+  return c.wraps.map((wrap, index) => {
+    const last = index === c.wraps.length - 1;
+    const wire = wrap.diameter ?? (last ? (c.diameter - inner) / 2 : undefined);
+    if (wire === undefined) {
+      throw new RangeError(`wraps[${index}].diameter is missing; permitted: only the last wrap's may be left out`);
+    }
+    inRange(`wraps[${index}].diameter`, wire, diameterRange);
+    const layer = { wire, inner, material: wrap.material };
+    inner += 2 * wire;
+    if (last && Math.abs(inner - c.diameter) > 1e-3 * c.diameter) {
+      throw new RangeError(`diameter is ${c.diameter}; permitted: what core and wraps add up to, ${inner} m`);
+    }
+    return layer;
+  });
+}
+
+/** Length of a close-wound wire for each length of string, by the helix. Dimensionless. */
+export function wrapLengthRatio({ inner, wire }: { inner: number; wire: number }): number {
+  inRange('inner', inner, diameterRange);
+  inRange('wire', wire, diameterRange);
+  return Math.hypot(Math.PI * (inner + wire), wire) / wire;
+}
+
+/** As `wrapLengthRatio`, for a first wrap that hugs a hexagon of `flats` across: the path is its rounded outline. */
+function huggingLengthRatio({ flats, wire }: { flats: number; wire: number }): number {
+  return Math.hypot(HEX_PERIMETER * flats + Math.PI * wire, wire) / wire;
+}
+
+/** Linear density in kg/m. `seat` is the wrap model; the site uses the corners everywhere, the flats only as its lower bound. */
+export function linearDensity(c: Construction, seat: WrapSeat = 'corners'): number {
+  if (c.kind === 'measured') return inRange('linearDensity', c.linearDensity, linearDensityRange);
+  if (c.kind === 'plain') return material(c.material).density.value * coreArea(c);
+  let sum = material(c.core.material).density.value * coreArea(c);
+  layers(c).forEach(({ wire, inner, material: id }, index) => {
+    const hugs = seat === 'flats' && index === 0 && c.core.shape === 'hex';
+    const ratio = hugs ? huggingLengthRatio({ flats: c.core.diameter, wire }) : wrapLengthRatio({ inner, wire });
+    sum += material(id).density.value * circleArea(wire) * ratio;
+  });
+  return sum;
+}
+
+/**
+ * How far the linear density may lie from the model's value, as relative bounds (-0.05 is five per cent below):
+ * the materials' density, and the wrap hugging a hex core's flats instead of standing on its corners.
+ * A measured string has none here: its uncertainty is its scale's.
+ */
+export function linearDensityBounds(c: Construction): { readonly low: number; readonly high: number } {
+  if (c.kind === 'measured') return { low: 0, high: 0 };
+  const nominal = linearDensity(c);
+  const relative = (id: MaterialId) => material(id).density.tolerance / material(id).density.value;
+  if (c.kind === 'plain') return { low: -relative(c.material), high: relative(c.material) };
+  const coreMass = material(c.core.material).density.value * coreArea(c);
+  const worst = Math.max(...c.wraps.map((w) => relative(w.material)));
+  const spread = (coreMass * relative(c.core.material) + (nominal - coreMass) * worst) / nominal;
+  return { low: linearDensity(c, 'flats') / nominal - 1 - spread, high: spread };
+}
+
+/** Axial stiffness E A in N: of the wire, or of a wound string's core, since a close wrap gives like a spring. */
+export function axialStiffness(c: Construction): number {
+  if (c.kind === 'measured') {
+    if (c.axialStiffness === undefined) throw new RangeError('axialStiffness is missing; permitted: a measured string that names it');
+    return inRange('axialStiffness', c.axialStiffness, { min: 0, open: true, unit: 'N' });
+  }
+  const id = c.kind === 'plain' ? c.material : c.core.material;
+  return material(id).modulus.value * coreArea(c);
+}
