@@ -1,0 +1,79 @@
+/** A browser for the tests: one that is installed, or Debian's chromium where it can be installed. */
+import { accessSync, constants, existsSync } from 'node:fs';
+import { delimiter, join } from 'node:path';
+
+import { Advice, run } from './toolchain.mjs';
+
+const names = [
+  'chromium',
+  'chromium-browser',
+  'google-chrome',
+  'google-chrome-stable',
+  'microsoft-edge',
+  'microsoft-edge-stable',
+];
+const macApplications = ['Google Chrome', 'Chromium', 'Microsoft Edge'];
+const windowsPrograms = [
+  'Google\\Chrome\\Application\\chrome.exe',
+  'Microsoft\\Edge\\Application\\msedge.exe',
+];
+
+function candidates() {
+  if (process.platform === 'win32') {
+    const folders = ['PROGRAMFILES', 'PROGRAMFILES(X86)', 'LOCALAPPDATA'].map(
+      (key) => process.env[key],
+    );
+    return folders
+      .filter(Boolean)
+      .flatMap((at) => windowsPrograms.map((program) => join(at, program)));
+  }
+  const folders = new Set([
+    ...(process.env.PATH ?? '').split(delimiter),
+    '/usr/bin',
+    '/usr/local/bin',
+    '/snap/bin',
+  ]);
+  const onPath = [...folders].filter(Boolean).flatMap((at) => names.map((name) => join(at, name)));
+  if (process.platform !== 'darwin') return onPath;
+  const applications = macApplications.map(
+    (name) => `/Applications/${name}.app/Contents/MacOS/${name}`,
+  );
+  return [...applications, ...onPath];
+}
+
+function isProgram(path) {
+  try {
+    accessSync(path, constants.X_OK);
+    return true;
+  } catch {
+    return false;
+  }
+}
+
+/** Path of a Chromium-like browser, or undefined. The variable CHROME, when set, decides. */
+export function findBrowser() {
+  const { CHROME } = process.env;
+  if (!CHROME) return candidates().find(isProgram);
+  if (isProgram(CHROME)) return CHROME;
+  throw new Advice(`CHROME is set to ${CHROME}, and no program is there.`);
+}
+
+/** Like findBrowser, but installs Debian's chromium where that is possible, and else says what to install. */
+export async function ensureBrowser() {
+  const found = findBrowser();
+  if (found) return found;
+  const isDebian = existsSync('/etc/debian_version') && process.getuid?.() === 0;
+  if (isDebian) {
+    const env = { DEBIAN_FRONTEND: 'noninteractive' };
+    console.log('Installing chromium for the browser tests');
+    const install = ['install', '-y', '-qq', '--no-install-recommends', 'chromium'];
+    if ((await run('apt-get', ['update', '-qq'], { env })) === 0)
+      await run('apt-get', install, { env });
+  }
+  const installed = findBrowser();
+  if (installed) return installed;
+  throw new Advice(
+    'The browser tests need Chrome, Chromium or Edge. Install one (on Debian: apt-get install chromium), ' +
+      'or set the variable CHROME to the path of its program.',
+  );
+}
