@@ -1,0 +1,38 @@
+import astro from 'eslint-plugin-astro';
+import svelte from 'eslint-plugin-svelte';
+import { globalIgnores } from 'eslint/config';
+import globals from 'globals';
+import typescript from 'typescript-eslint';
+
+import svelteConfig from '../svelte.config.js';
+
+export default typescript.config(
+  globalIgnores(['dist/', '.astro/', '.cache/', 'node_modules/']),
+  typescript.configs.recommended,
+  svelte.configs.recommended,
+  astro.configs.recommended,
+  {
+    languageOptions: { globals: { ...globals.browser, ...globals.node } },
+    linterOptions: { reportUnusedDisableDirectives: 'error' },
+    rules: {
+      eqeqeq: 'error',
+      'no-console': 'error',
+      'no-constant-condition': 'error',
+      'no-self-compare': 'error',
+      'no-unreachable': 'error',
+      'no-useless-concat': 'error',
+      'object-shorthand': 'error',
+      '@typescript-eslint/no-unused-vars': ['error', { argsIgnorePattern: '^_' }],
+    },
+  },
+  {
+    files: ['**/*.svelte', '**/*.svelte.ts'],
+    languageOptions: { parserOptions: { parser: typescript.parser, svelteConfig } },
+    // Types are checked by svelte-check, which knows the names that a component may use.
+    rules: { 'no-undef': 'off' },
+  },
+  {
+    files: ['.tools/**', 'tests/**'],
+    rules: { 'no-console': 'off' },
+  },
+);

@@ -1,0 +1,50 @@
+/// <reference types="vitest/config" />
+import { svelte } from '@sveltejs/vite-plugin-svelte';
+import { fileURLToPath } from 'node:url';
+import { defineConfig } from 'vitest/config';
+
+import { yamlData } from '../.tools/yaml-plugin.mjs';
+
+const root = fileURLToPath(new URL('..', import.meta.url));
+
+const rooms = '{physics,published,practice,instrument,figures,exercises,components,structure}';
+
+export default defineConfig({
+  root,
+  test: {
+    passWithNoTests: true,
+    projects: [
+      {
+        root,
+        plugins: [svelte(), yamlData()],
+        test: {
+          name: 'unit',
+          include: [`tests/${rooms}/**/*.test.ts`],
+          exclude: ['**/*.svelte.test.ts'],
+        },
+      },
+      {
+        root,
+        plugins: [svelte(), yamlData()],
+        // What reacts is tested as the browser runs it: Svelte's client code, though without a DOM.
+        resolve: { conditions: ['browser'] },
+        test: {
+          name: 'unit-runes',
+          environment: './tests/environment.ts',
+          include: [`tests/${rooms}/**/*.svelte.test.ts`],
+        },
+      },
+      {
+        root,
+        test: {
+          name: 'site',
+          include: ['tests/site/**/*.test.ts'],
+          globalSetup: 'tests/site/serve.ts',
+          testTimeout: 60_000,
+          hookTimeout: 120_000,
+          maxWorkers: 2,
+        },
+      },
+    ],
+  },
+});
