@@ -1,0 +1,64 @@
+import { readFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { expect, test } from 'vitest';
+
+import { importsOf, root, sources, wrongImport } from './imports.ts';
+
+const wrongIn = (path: string, text: string) =>
+  importsOf(path, text).flatMap((specifier) => wrongImport(path, specifier) ?? []);
+
+test('every import of the source points the right way', () => {
+  const files = sources();
+  expect(files).toContain('src/physics/index.ts');
+  expect(files.flatMap((path) => wrongIn(path, readFileSync(join(root, path), 'utf8')))).toEqual(
+    [],
+  );
+});
+
+test.each([
+  ['src/physics/bend.ts', "import { scaleLinear } from 'd3-scale';"],
+  ['src/physics/bend.ts', "import { readFileSync } from 'node:fs';"],
+  ['src/physics/bend.ts', "import type { State } from '../instrument/schema.ts';"],
+  ['src/physics/bend.ts', "export * from '../instrument/schema.ts';"],
+  ['src/physics/bend.ts', "const late = await import('../figures/neck.ts');"],
+  ['src/physics/bend.ts', "import strings from '../../content/data/strings.yaml';"],
+  ['src/instrument/store.svelte.ts', "import Neck from '../figures/neck/Neck.svelte';"],
+  ['src/instrument/store.svelte.ts', "import { scaleLinear } from 'd3-scale';"],
+  ['src/instrument/store.svelte.ts', "import x from '../../tests/site/kit.ts';"],
+  [
+    'src/figures/neck/Neck.svelte',
+    '<script>import Guess from "../../exercises/Guess.svelte";</script>',
+  ],
+  ['src/figures/neck/Neck.svelte', '<script>import * as d3 from "d3";</script><p>text</p>'],
+  [
+    'src/exercises/Guess.svelte',
+    '<script lang="ts">\nimport A from "../components/A.astro";\n</script>',
+  ],
+  ['src/components/Cite.astro', "---\nimport Page from '../layouts/Page.astro';\n---\n<p>text</p>"],
+  ['src/layouts/Page.astro', "---\nconst all = import.meta.glob('../pages/*.astro');\n---"],
+  ['src/styles/page.css', "@import '../layouts/page.css';"],
+  ['src/new-room/a.ts', "import '../physics/index.ts';"],
+  [
+    'content/course/01-a.mdx',
+    "---\ntitle: A\n---\nimport A from '../../src/components/A.astro';\n",
+  ],
+  ['content/course/01-a.mdx', 'Text.\n\nexport const length = 0.65;\n'],
+])('%s: `%s` is refused', (path, text) => {
+  expect(wrongIn(path, text)).toHaveLength(1);
+});
+
+test.each([
+  ['src/physics/bend.ts', "import { inRange } from './guard.ts';"],
+  ['src/instrument/drawer.ts', "import strings from '../../content/data/strings.yaml';"],
+  ['src/instrument/schema.ts', "import * as v from 'valibot';"],
+  [
+    'src/figures/neck/Neck.svelte',
+    '<script>import { tension } from "../../physics/index.ts";</script>',
+  ],
+  ['src/figures/kit/axis.ts', "import { scaleLinear } from 'd3-scale';"],
+  ['src/layouts/Page.astro', "---\nimport '../styles/page.css';\n---"],
+  ['src/pages/index.astro', "---\nimport Page from '../layouts/Page.astro';\n---"],
+  ['content/course/01-a.mdx', '---\ntitle: A\n---\nImport duty is no import.\n'],
+])('%s: `%s` is allowed', (path, text) => {
+  expect(wrongIn(path, text)).toEqual([]);
+});
