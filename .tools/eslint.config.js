@@ -32,6 +32,10 @@ export default typescript.config(
     rules: { 'no-undef': 'off' },
   },
   {
+    files: ['**/*.js', '**/*.mjs'],
+    rules: { 'no-undef': 'error' },
+  },
+  {
     files: ['.tools/**', 'tests/**'],
     rules: { 'no-console': 'off' },
   },

@@ -1,0 +1,172 @@
+/** A browser on the site, and the three ways to move a handle: mouse, finger and keys. */
+import { chromium, type Browser, type Locator, type Page, type Response } from 'playwright-core';
+
+import { findBrowser } from '../../.tools/browser.mjs';
+
+export const phone = { width: 390, height: 844 };
+export const smallPhone = { width: 320, height: 640 };
+export const desktop = { width: 1280, height: 800 };
+
+export function launch(): Promise<Browser> {
+  return chromium.launch({
+    executablePath: findBrowser(),
+    args: [
+      '--headless',
+      '--no-sandbox',
+      '--disable-gpu',
+      '--disable-quic',
+      '--no-first-run',
+      '--disable-background-networking',
+      '--disable-component-update',
+      '--disable-sync',
+    ],
+  });
+}
+
+export interface View {
+  viewport?: { width: number; height: number };
+  colorScheme?: 'light' | 'dark';
+  javaScript?: boolean;
+  reducedMotion?: 'reduce' | 'no-preference';
+  /** Runs in the page before any script of its own. */
+  before?: () => void;
+}
+
+/** A page in a fresh context, so that nothing is remembered from another, and what went wrong or was loaded on it. */
+export interface Visit {
+  page: Page;
+  /** Console errors, uncaught exceptions, failed requests and answers of 400 and above. */
+  problems: string[];
+  /** Every answer, in order. */
+  responses: Response[];
+  /** Every address that was asked for. */
+  requests: string[];
+  close: () => Promise<void>;
+}
+
+/** Opens an address and waits until it is loaded, its fonts too, and what is in sight is hydrated. */
+export async function open(browser: Browser, url: string, view: View = {}): Promise<Visit> {
+  const context = await browser.newContext({
+    viewport: view.viewport ?? phone,
+    colorScheme: view.colorScheme ?? 'light',
+    javaScriptEnabled: view.javaScript ?? true,
+    reducedMotion: view.reducedMotion ?? 'no-preference',
+    hasTouch: true,
+  });
+  const page = await context.newPage();
+  const visit: Visit = {
+    page,
+    problems: [],
+    responses: [],
+    requests: [],
+    close: () => context.close(),
+  };
+  page.on('console', (message) => {
+    if (message.type() === 'error') visit.problems.push(`console: ${message.text()}`);
+  });
+  page.on('pageerror', (error) => visit.problems.push(`exception: ${error.message}`));
+  page.on('request', (request) => visit.requests.push(request.url()));
+  page.on('requestfailed', (request) => visit.problems.push(`failed: ${request.url()}`));
+  page.on('response', (response) => {
+    visit.responses.push(response);
+    if (response.status() >= 400) visit.problems.push(`${response.status()}: ${response.url()}`);
+  });
+  if (view.before) await page.addInitScript(view.before);
+  await page.goto(url, { waitUntil: 'networkidle' });
+  await page.evaluate(() => document.fonts.ready.then(() => undefined));
+  return visit;
+}
+
+/** Scrolls to the end in steps of half a screen, and waits until every island is hydrated and the net is quiet. */
+export async function scrollThrough(page: Page): Promise<void> {
+  await page.evaluate(async () => {
+    const frame = () => new Promise((done) => requestAnimationFrame(done));
+    const end = () => document.documentElement.scrollHeight - innerHeight;
+    while (scrollY < end() - 1) {
+      scrollBy({ top: innerHeight / 2, behavior: 'instant' });
+      await frame();
+      await frame();
+    }
+  });
+  await hydrated(page);
+  await page.waitForLoadState('networkidle');
+}
+
+/** Waits until no island is left that its script has not reached. Islands that wait for sight must be in sight. */
+export async function hydrated(page: Page): Promise<void> {
+  await page.waitForFunction(() => !document.querySelector('astro-island[ssr]'));
+}
+
+export interface Step {
+  x?: number;
+  y?: number;
+}
+
+async function middle(handle: Locator): Promise<{ x: number; y: number }> {
+  await handle.scrollIntoViewIfNeeded();
+  const box = await handle.boundingBox();
+  if (!box) throw new Error('The handle is not drawn.');
+  return { x: box.x + box.width / 2, y: box.y + box.height / 2 };
+}
+
+/** The points of a drag from `from` by `by`, its end included. */
+export function path(from: { x: number; y: number }, by: Step, steps: number) {
+  return Array.from({ length: steps }, (_, i) => {
+    const share = (i + 1) / steps;
+    return { x: from.x + (by.x ?? 0) * share, y: from.y + (by.y ?? 0) * share };
+  });
+}
+
+/** Drags a handle by some pixels with the mouse. `during` runs before the button is released. */
+export async function dragWithMouse(
+  handle: Locator,
+  by: Step,
+  { steps = 12, during }: { steps?: number; during?: () => Promise<void> } = {},
+): Promise<void> {
+  const { mouse } = handle.page();
+  const from = await middle(handle);
+  await mouse.move(from.x, from.y);
+  await mouse.down();
+  for (const { x, y } of path(from, by, steps)) await mouse.move(x, y);
+  await during?.();
+  await mouse.up();
+}
+
+/** Drags a handle by some pixels with one finger. `during` runs before the finger is lifted. */
+export async function dragWithFinger(
+  handle: Locator,
+  by: Step,
+  { steps = 12, during }: { steps?: number; during?: () => Promise<void> } = {},
+): Promise<void> {
+  const page = handle.page();
+  const from = await middle(handle);
+  const session = await page.context().newCDPSession(page);
+  const touch = (
+    type: 'touchStart' | 'touchMove' | 'touchEnd',
+    points: { x: number; y: number }[],
+  ) => session.send('Input.dispatchTouchEvent', { type, touchPoints: points });
+  await touch('touchStart', [from]);
+  for (const point of path(from, by, steps)) await touch('touchMove', [point]);
+  await during?.();
+  await touch('touchEnd', []);
+  await session.detach();
+}
+
+/** Focuses a handle and presses a key, as 'ArrowRight', 'Shift+ArrowLeft', 'PageUp', 'Home'. */
+export async function pressKey(handle: Locator, key: string, times = 1): Promise<void> {
+  await handle.focus();
+  for (let i = 0; i < times; i += 1) await handle.press(key);
+}
+
+/** What a slider says of itself. */
+export async function sliderValue(handle: Locator) {
+  return handle.evaluate((element) => {
+    const number = (name: string) => Number(element.getAttribute(name) ?? Number.NaN);
+    return {
+      now: number('aria-valuenow'),
+      min: number('aria-valuemin'),
+      max: number('aria-valuemax'),
+      text: element.getAttribute('aria-valuetext') ?? '',
+    };
+  });
+}

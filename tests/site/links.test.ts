@@ -1,0 +1,91 @@
+import { existsSync } from 'node:fs';
+import { join } from 'node:path';
+import type { Browser } from 'playwright-core';
+import { afterAll, beforeAll, expect, inject, test } from 'vitest';
+
+import { launch, open } from './kit.ts';
+import { dist, pages } from './pages.ts';
+
+interface Linked {
+  /** Addresses of links, pictures, scripts and styles. */
+  targets: string[];
+  ids: string[];
+}
+
+let browser: Browser;
+const site = new Map<string, Linked>();
+
+beforeAll(async () => {
+  browser = await launch();
+  for (const path of pages()) {
+    const { page, close } = await open(browser, inject('origin') + path, { javaScript: false });
+    const linked = await page.evaluate(() => {
+      const addresses = [...document.querySelectorAll('[href], [src]')].map(
+        (element) =>
+          new URL(
+            element.getAttribute('href') ?? element.getAttribute('src') ?? '',
+            document.baseURI,
+          ),
+      );
+      return {
+        targets: addresses.map((address) => address.href),
+        ids: [...document.querySelectorAll('[id]')].map((element) => element.id),
+      };
+    });
+    site.set(path, linked);
+    await close();
+  }
+});
+afterAll(() => browser.close());
+
+/** Path below the home page, and the anchor. */
+function split(address: string) {
+  const [path = '', anchor = ''] = address.slice(inject('origin').length).split('#');
+  return { path: decodeURIComponent(path.replace(/\?.*/, '')), anchor: decodeURIComponent(anchor) };
+}
+
+const isOwn = (address: string) => address.startsWith(inject('origin'));
+
+test('every link, picture, script and style of the site leads to a file of it', () => {
+  const broken = [...site].flatMap(([from, { targets }]) =>
+    targets
+      .filter(isOwn)
+      .filter((target) => {
+        const { path } = split(target);
+        return !site.has(path) && !(path && !path.endsWith('/') && existsSync(join(dist, path)));
+      })
+      .map((target) => `/${from} -> ${target}`),
+  );
+  expect(site.size).toBeGreaterThan(0);
+  expect(broken).toEqual([]);
+});
+
+test('every anchor leads to an element, or carries an instrument', () => {
+  const broken = [...site].flatMap(([from, { targets }]) =>
+    targets
+      .filter(isOwn)
+      .filter((target) => {
+        const { path, anchor } = split(target);
+        return anchor !== '' && site.has(path) && !site.get(path)?.ids.includes(anchor);
+      })
+      .map((target) => `/${from} -> ${target}`),
+  );
+  expect(broken).toEqual([]);
+});
+
+test('every id stands once on its page', () => {
+  const doubled = [...site].flatMap(([from, { ids }]) =>
+    ids.filter((id, index) => ids.indexOf(id) !== index).map((id) => `/${from}: ${id}`),
+  );
+  expect(doubled).toEqual([]);
+});
+
+test('every page but the one for wrong addresses can be reached from the home page', () => {
+  const reached = new Set(['']);
+  for (const path of reached) {
+    for (const target of site.get(path)?.targets ?? []) {
+      if (isOwn(target) && site.has(split(target).path)) reached.add(split(target).path);
+    }
+  }
+  expect([...site.keys()].filter((path) => !reached.has(path) && path !== '404.html')).toEqual([]);
+});

@@ -1,0 +1,20 @@
+/** The pages of the built site, found by walking its folder. */
+import { readdirSync, readFileSync } from 'node:fs';
+import { join } from 'node:path';
+
+export const root = join(import.meta.dirname, '../..');
+export const dist = join(root, 'dist');
+
+/** Addresses below the site's home: '' for the home page, 'bench/', 'course/speaking-length/', '404.html'. */
+export function pages(): string[] {
+  return readdirSync(dist, { recursive: true, encoding: 'utf8' })
+    .map((file) => file.replaceAll('\\', '/'))
+    .filter((file) => file.endsWith('.html'))
+    .map((file) => file.replace(/(^|\/)index\.html$/, '$1'))
+    .sort();
+}
+
+/** A page as it was built. */
+export function htmlOf(path: string): string {
+  return readFileSync(join(dist, path.endsWith('.html') ? path : `${path}index.html`), 'utf8');
+}

@@ -1,0 +1,40 @@
+import { join } from 'node:path';
+import type { Browser } from 'playwright-core';
+import { afterAll, beforeAll, expect, test } from 'vitest';
+
+import { serve } from '../../.tools/serve.mjs';
+import { tool } from '../../.tools/toolchain.mjs';
+import { launch, open, scrollThrough } from './kit.ts';
+import { pages, root } from './pages.ts';
+
+const base = '/sub/path/';
+const folder = join('.cache', 'sub-path');
+
+let browser: Browser;
+let server: Awaited<ReturnType<typeof serve>>;
+beforeAll(async () => {
+  const env = { SITE_BASE: base, SITE_OUT: folder };
+  expect(await tool('astro', ['build', '--silent'], { env })).toBe(0);
+  server = await serve({ folder: join(root, folder), base });
+  browser = await launch();
+});
+afterAll(async () => {
+  await browser?.close();
+  await server?.close();
+});
+
+test.each(pages().filter((path) => path !== '404.html'))(
+  '/%s works below a sub-path',
+  async (path) => {
+    const { page, problems, requests, close } = await open(browser, server.url + path);
+    await scrollThrough(page);
+    const links = await page.evaluate(() => [...document.links].map((link) => link.href));
+    await close();
+    const host = new URL(server.url).origin;
+    const outside = [...links, ...requests].filter(
+      (url) => url.startsWith(host) && !url.startsWith(server.url),
+    );
+    expect(problems).toEqual([]);
+    expect(outside).toEqual([]);
+  },
+);
