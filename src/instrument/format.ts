@@ -1,0 +1,92 @@
+/** Quantities as the reader reads them: in the reader's units, with no more digits than they deserve. */
+import {
+  gramsPerMetre,
+  inches,
+  kilogramsForce,
+  millimetres,
+  poundsForce,
+  poundsPerInch,
+  type Felt,
+} from '../physics/index.ts';
+import type { Gauge, Units } from './schema.ts';
+
+// A narrow no-break space keeps a number and its unit on one line.
+const GAP = '\u202f';
+const MINUS = '\u2212';
+
+const trimmed = (value: number, digits: number): string => String(Number(value.toFixed(digits)));
+
+export const lengthUnit = (units: Units): string => (units === 'in-lb' ? 'in' : 'mm');
+export const forceUnit = (units: Units): string => ({ 'in-lb': 'lb', 'mm-N': 'N', 'mm-kg': 'kg' })[units];
+export const densityUnit = (units: Units): string => (units === 'in-lb' ? 'lb/in' : 'g/m');
+
+/** Scale length in the reader's unit, without it: hundredths of an inch, tenths of a millimetre. */
+export const lengthNumber = (metres: number, units: Units): string =>
+  units === 'in-lb' ? trimmed(inches(metres), 2) : millimetres(metres).toFixed(1);
+
+export const formatLength = (metres: number, units: Units): string => lengthNumber(metres, units) + GAP + lengthUnit(units);
+
+/** Both units, the reader's first: a scale length is named in inches and measured in millimetres. */
+export const formatLengthBoth = (metres: number, units: Units): string => {
+  const other = units === 'in-lb' ? 'mm-N' : 'in-lb';
+  return `${formatLength(metres, units)} · ${formatLength(metres, other)}`;
+};
+
+export const inUnits = (newtons: number, units: Units): number =>
+  ({ 'in-lb': poundsForce, 'mm-N': (n: number) => n, 'mm-kg': kilogramsForce })[units](newtons);
+
+/** Pull to three significant digits, without its unit: gauge tolerance alone makes more of them meaningless. */
+export function forceNumber(newtons: number, units: Units): string {
+  const value = inUnits(newtons, units);
+  const digits = Math.max(0, 2 - Math.floor(Math.log10(Math.max(Math.abs(value), 1e-3))));
+  return value.toFixed(Math.min(digits, 3));
+}
+
+export const formatForce = (newtons: number, units: Units): string => forceNumber(newtons, units) + GAP + forceUnit(units);
+
+/** A sum of pulls, to whole pounds or newtons and tenths of a kilogram. */
+export const formatTotal = (newtons: number, units: Units): string =>
+  inUnits(newtons, units).toFixed(units === 'mm-kg' ? 1 : 0) + GAP + forceUnit(units);
+
+/** A relative difference as signed per cent: one decimal below 10 %, none above. */
+export function formatDifference(difference: number): string {
+  const value = difference * 100;
+  const digits = Math.abs(value) < 9.95 ? 1 : 0;
+  const size = Math.abs(value).toFixed(digits);
+  const sign = Number(size) === 0 ? '±' : value > 0 ? '+' : MINUS;
+  return `${sign}${Number(size) === 0 ? '0' : size}${GAP}%`;
+}
+
+/** A share as per cent without a sign. */
+export const formatShare = (share: number, digits = 0): string => `${(share * 100).toFixed(digits)}${GAP}%`;
+
+export const formatFrequency = (hertz: number): string => `${hertz.toFixed(hertz < 1000 ? 1 : 0)}${GAP}Hz`;
+
+/** Unit weight to four significant digits, without its unit. */
+export function densityNumber(kgPerMetre: number, units: Units): string {
+  if (units !== 'in-lb') return Number(gramsPerMetre(kgPerMetre).toPrecision(4)).toString();
+  const value = poundsPerInch(kgPerMetre);
+  return value.toFixed(Math.max(0, 3 - Math.floor(Math.log10(value))));
+}
+
+export const formatDensity = (kgPerMetre: number, units: Units): string =>
+  densityNumber(kgPerMetre, units) + GAP + densityUnit(units);
+
+/** A note with real accidentals: F♯3, B♭1. */
+export const formatNote = (note: string): string => note.replace('#', '♯').replace(/^([A-G])b/, '$1♭');
+
+/** A note as it is spoken. */
+export const spokenNote = (note: string): string =>
+  note.replace('#', ' sharp ').replace(/^([A-G])b/, '$1 flat ').replace(/(\d)$/, ' $1').replace(/\s+/g, ' ');
+
+/** The trade's short way: 10, 9.5, 46 w. */
+export const formatGauge = ({ kind, gauge }: Gauge): string => `${gauge}${kind === 'wound' ? `${GAP}w` : ''}`;
+
+export const spokenGauge = ({ kind, gauge }: Gauge): string => `${gauge} thousandths, ${kind}`;
+
+/** What the three states of the felt band say as long as only the pull is judged. */
+export const feltWords: Readonly<Record<Felt, string>> = {
+  'probably not felt': 'pull within 7\u202f%',
+  'depends on the hand': 'depends on the hand',
+  'probably felt': 'probably felt',
+};

@@ -1,0 +1,156 @@
+/** Reads the text of a link. It never throws: what is out of range is clamped and told, what is unknown is ignored. */
+import { noteName, noteNumber } from '../physics/index.ts';
+import { nearestGauge } from './drawer.ts';
+import { number, unitCodes, VERSION } from './link.ts';
+import { isState, limits, type Gauge, type Instrument, type State, type Target, type TargetString } from './schema.ts';
+
+// Longer than any state by far: a hostile text is cut before it costs time.
+const LONGEST = 2000;
+
+export interface Decoded {
+  /** Undefined when the text is no link of ours. */
+  readonly state: State | undefined;
+  /** Sentences on what was changed to fit. */
+  readonly notes: readonly string[];
+}
+
+interface Draft {
+  name: string;
+  scale: { treble: number; bass: number } | undefined;
+  a4: number;
+  strings: TargetString[];
+}
+
+/** Reads a link's text on top of `base`, which gives what the link leaves out. */
+export function decode(text: string, base: State): Decoded {
+  const notes: string[] = [];
+  const fields = clean(text).split('/');
+  if (fields[0]?.toLowerCase() !== VERSION) return { state: undefined, notes };
+  const reader = new FieldReader(notes);
+  const split = fields.findIndex((f) => f.toLowerCase() === 'to');
+  const mine = reader.body(fields.slice(1, split < 0 ? undefined : split));
+  const other = split < 0 ? undefined : reader.body(fields.slice(split + 1));
+  const strings = mine.strings.flatMap(({ note, pick }) => (pick ? [{ note, ...pick }] : []));
+  const state: State = {
+    ...base,
+    ...reader.options(fields, base),
+    mine: strings.length >= limits.strings.min ? { ...base.mine, ...bodyOf(mine, base.mine), strings } : base.mine,
+    other: other && other.strings.length >= limits.strings.min
+      ? { ...base.other, ...bodyOf(other, base.other), strings: other.strings }
+      : base.other,
+  };
+  if (strings.length < limits.strings.min) notes.push(`An instrument here has at least ${limits.strings.min} strings; the link names ${strings.length}.`);
+  return isState(state) ? { state, notes } : { state: undefined, notes: ['The link could not be read.'] };
+}
+
+const bodyOf = (draft: Draft, base: Instrument | Target) => ({ name: draft.name, scale: draft.scale ?? base.scale, a4: draft.a4 });
+
+/** Undoes what a messenger does to a text: escapes, line breaks, long dashes, a sentence's full stop. */
+function clean(text: string): string {
+  let plain = text.slice(0, LONGEST);
+  try {
+    plain = decodeURIComponent(plain);
+  } catch {
+    // A stray per cent sign: take the text as it stands.
+  }
+  return plain.replace(/^#/, '').replace(/\s+/g, '').replace(/[\u2010-\u2015\u2212]/g, '-').replace(/[^A-Za-z0-9]+$/, '');
+}
+
+class FieldReader {
+  private readonly notes: string[];
+
+  constructor(notes: string[]) {
+    this.notes = notes;
+  }
+
+  private clamp(what: string, value: number, { min, max }: { readonly min: number; readonly max: number }, shown: (n: number) => string): number {
+    if (value >= min && value <= max) return value;
+    const fit = Math.min(max, Math.max(min, value));
+    this.notes.push(`${what} ${shown(value)} is outside what can be drawn; taken as ${shown(fit)}.`);
+    return fit;
+  }
+
+  private length(text: string): number | undefined {
+    const value = Number(text);
+    return text !== '' && Number.isFinite(value) ? this.clamp('Scale length', value / 1000, limits.scale, (m) => `${number(m * 1000, 1)} mm`) : undefined;
+  }
+
+  private note(text: string): string | undefined {
+    const match = /^([a-g])([sb]?)(\d)$/i.exec(text);
+    if (!match) return undefined;
+    const spelled = `${match[1]?.toUpperCase()}${match[2]?.toLowerCase().replace('s', '#')}${match[3]}`;
+    const exact = noteNumber(spelled);
+    const fit = this.clamp('Note', exact, limits.note, noteName);
+    return fit === exact ? spelled : noteName(fit);
+  }
+
+  private gauge(text: string): Gauge | undefined {
+    const match = /^([pw])(\d{1,3}(?:\.\d+)?)(?:x(\d+(?:\.\d+)?))?$/i.exec(text);
+    if (!match) return undefined;
+    const kind = match[1]?.toLowerCase() === 'w' ? 'wound' : 'plain';
+    const gauge = Number(match[2]);
+    if (match[3] !== undefined) {
+      const unitWeight = this.clamp('Unit weight', Number(match[3]) / 1000, limits.unitWeight, (m) => `${number(m * 1000, 4)} g/m`);
+      return { kind, gauge: this.clamp('Gauge', gauge, limits.gauge, String), unitWeight };
+    }
+    const near = nearestGauge(kind, gauge);
+    if (near !== gauge) this.notes.push(`The drawer has no ${kind} ${gauge}; taken as ${near}.`);
+    return { kind, gauge: near };
+  }
+
+  body(fields: readonly string[]): Draft {
+    const draft: Draft = { name: '', scale: undefined, a4: 440, strings: [] };
+    for (const field of fields) {
+      const [, key = '', value = ''] = /^([A-Za-z]+\d?)(?:-(.*))?$/.exec(field) ?? [];
+      if (key.toLowerCase() === 'n') draft.name = readName(value);
+      else if (key.toLowerCase() === 'l') this.scale(draft, value);
+      else if (key.toLowerCase() === 'a' && value && Number.isFinite(Number(value))) {
+        draft.a4 = this.clamp('A4', Number(value), limits.a4, (n) => `${number(n, 1)} Hz`);
+      } else this.string(draft, key, value);
+    }
+    return draft;
+  }
+
+  private scale(draft: Draft, value: string): void {
+    const [treble, bass = treble] = value.split('-').map((part) => this.length(part));
+    if (treble !== undefined && bass !== undefined) draft.scale = { treble, bass };
+  }
+
+  private string(draft: Draft, key: string, value: string): void {
+    const note = this.note(key);
+    if (note === undefined) return;
+    if (draft.strings.length === limits.strings.max) {
+      this.notes.push(`An instrument here has at most ${limits.strings.max} strings; the rest are left out.`);
+      return;
+    }
+    draft.strings.push({ note, pick: this.gauge(value) });
+  }
+
+  options(fields: readonly string[], base: State): Pick<State, 'units' | 'trial' | 'aim'> {
+    const value = (key: string) => fields.find((f) => f.toLowerCase().startsWith(`${key}-`))?.slice(key.length + 1);
+    const units = Object.entries(unitCodes).find(([, code]) => code === value('u')?.toLowerCase())?.[0];
+    const string = Number(value('ts') ?? 1) - 1;
+    const factor = Number(value('f') ?? 100) / 100;
+    const trial = { length: this.length(value('tl') ?? ''), note: this.note(value('tn') ?? ''), gauge: this.gauge(value('tg') ?? '') };
+    return {
+      units: (units as State['units'] | undefined) ?? base.units,
+      trial: { string: Number.isInteger(string) && string >= 0 && string < limits.strings.max ? string : 0, ...trial },
+      aim: {
+        mode: value('m')?.toLowerCase() === 'even' ? 'even' : 'string',
+        factor: Number.isFinite(factor) ? this.clamp('Aim', factor, limits.factor, (n) => `${number(n * 100, 1)} %`) : 1,
+        kinds: value('k')?.toLowerCase() === 'any' ? 'any' : 'keep',
+      },
+    };
+  }
+}
+
+function readName(code: string): string {
+  const name = code.replace(/\.([0-9a-f]{1,6})\./gi, (_, hex: string) => {
+    const point = Number.parseInt(hex, 16);
+    return point >= 32 && point <= 0x10ffff && !(point >= 0xd800 && point <= 0xdfff) ? String.fromCodePoint(point) : '';
+  });
+  const letters = Array.from(name.replace(/-/g, ' ').trim());
+  // The limit counts UTF-16 units, as the schema does; a pair of them is never split.
+  while (letters.join('').length > limits.name) letters.pop();
+  return letters.join('').trim();
+}

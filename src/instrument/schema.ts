@@ -1,0 +1,92 @@
+/**
+ * Everything that a reader can change and share, as one typed table. Lengths in m, frequencies in Hz, linear densities
+ * in kg/m; gauges in thousandths of an inch, the trade's own whole and half steps.
+ */
+import * as v from 'valibot';
+
+import { noteNumber } from '../physics/index.ts';
+
+export const limits = {
+  scale: { min: 0.25, max: 1.1 },
+  a4: { min: 380, max: 480 },
+  note: { min: noteNumber('C0'), max: noteNumber('C7') },
+  strings: { min: 4, max: 12 },
+  gauge: { min: 5, max: 200 },
+  unitWeight: { min: 1e-5, max: 0.2 },
+  factor: { min: 0.5, max: 1.5 },
+  name: 40,
+} as const;
+
+const between = ({ min, max }: { readonly min: number; readonly max: number }) =>
+  v.pipe(v.number(), v.minValue(min), v.maxValue(max));
+
+const note = v.pipe(
+  v.string(),
+  v.regex(/^[A-G][#b]?\d$/),
+  v.check((text) => noteNumber(text) >= limits.note.min && noteNumber(text) <= limits.note.max),
+);
+const kind = v.picklist(['plain', 'wound']);
+
+const gaugeFields = {
+  kind,
+  /** thousandths of an inch */
+  gauge: between(limits.gauge),
+  /** kg/m, when the reader knows it better than the drawer */
+  unitWeight: v.optional(between(limits.unitWeight)),
+};
+
+const stringSchema = v.object({ note, ...gaugeFields });
+const pickSchema = v.object(gaugeFields);
+const targetStringSchema = v.object({ note, pick: v.optional(pickSchema) });
+
+const body = {
+  name: v.pipe(v.string(), v.maxLength(limits.name)),
+  scale: v.object({ treble: between(limits.scale), bass: between(limits.scale) }),
+  a4: between(limits.a4),
+};
+
+export const instrumentSchema = v.object({
+  ...body,
+  /** from the highest string */
+  strings: v.pipe(v.array(stringSchema), v.minLength(limits.strings.min), v.maxLength(limits.strings.max)),
+});
+export const targetSchema = v.object({
+  ...body,
+  strings: v.pipe(v.array(targetStringSchema), v.minLength(limits.strings.min), v.maxLength(limits.strings.max)),
+});
+
+/** What a figure tries out on one string or on the whole instrument, without changing the instrument. */
+const trialSchema = v.object({
+  string: v.pipe(v.number(), v.integer(), v.minValue(0)),
+  length: v.optional(between(limits.scale)),
+  note: v.optional(note),
+  gauge: v.optional(pickSchema),
+});
+
+export const stateSchema = v.object({
+  mine: instrumentSchema,
+  other: targetSchema,
+  units: v.picklist(['in-lb', 'mm-N', 'mm-kg']),
+  trial: trialSchema,
+  aim: v.object({
+    /** each string as on `mine`, or all strings alike at its mean */
+    mode: v.picklist(['string', 'even']),
+    factor: between(limits.factor),
+    /** keep plain plain and wound wound, or take whichever is nearer */
+    kinds: v.picklist(['keep', 'any']),
+  }),
+});
+
+type Readonlied<T> = { readonly [K in keyof T]: Readonlied<T[K]> };
+export type Kind = v.InferOutput<typeof kind>;
+export type Gauge = Readonlied<v.InferOutput<typeof pickSchema>>;
+export type StringSpec = Readonlied<v.InferOutput<typeof stringSchema>>;
+export type TargetString = Readonlied<v.InferOutput<typeof targetStringSchema>>;
+export type Instrument = Readonlied<v.InferOutput<typeof instrumentSchema>>;
+export type Target = Readonlied<v.InferOutput<typeof targetSchema>>;
+export type Trial = Readonlied<v.InferOutput<typeof trialSchema>>;
+export type Aim = Readonlied<v.InferOutput<typeof stateSchema>>['aim'];
+export type State = Readonlied<v.InferOutput<typeof stateSchema>>;
+export type Units = State['units'];
+
+export const isState = (value: unknown): value is State => v.safeParse(stateSchema, value).success;

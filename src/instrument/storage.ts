@@ -1,0 +1,41 @@
+/** The device's memory, behind one door: storage that is full, blocked or missing costs nothing but the memory. */
+
+const KEY = 'speaking-length';
+
+function device(): Storage | undefined {
+  try {
+    return typeof window === 'undefined' ? undefined : window.localStorage;
+  } catch {
+    return undefined;
+  }
+}
+
+/** What was remembered under `name`, or undefined. */
+export function recall(name: string): string | undefined {
+  try {
+    return device()?.getItem(`${KEY}.${name}`) ?? undefined;
+  } catch {
+    return undefined;
+  }
+}
+
+/** Remembers `text`; false when the device refuses. */
+export function remember(name: string, text: string): boolean {
+  try {
+    const storage = device();
+    if (!storage) return false;
+    storage.setItem(`${KEY}.${name}`, text);
+    return true;
+  } catch {
+    return false;
+  }
+}
+
+/** Forgets what was remembered under `name`. */
+export function forget(name: string): void {
+  try {
+    device()?.removeItem(`${KEY}.${name}`);
+  } catch {
+    // Nothing to forget where nothing can be kept.
+  }
+}

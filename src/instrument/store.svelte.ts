@@ -1,0 +1,147 @@
+/**
+ * The one state of a page, shared by all its figures: reactive, undoable, remembered on the device and kept in the link.
+ * Snapshots are immutable; a figure reads `store.state` and writes through `set`, `commit` and `change`.
+ */
+import { encode } from './link.ts';
+import { decode } from './link-read.ts';
+import type { State } from './schema.ts';
+import { recall, remember } from './storage.ts';
+import { initialState } from './workshop.ts';
+
+const MOST_UNDO = 200;
+const MEMORY = 'state';
+
+class Store {
+  /** What every figure draws. Replaced, never mutated. */
+  #state: State = $state.raw(initialState);
+  /** What the last commit left, to which undo returns. */
+  #settled: State = initialState;
+  #past: readonly State[] = $state.raw([]);
+  #future: readonly State[] = $state.raw([]);
+  #notice: string = $state('');
+  #opened = false;
+
+  get state(): State {
+    return this.#state;
+  }
+
+  /** A quiet sentence for the reader, empty when there is none. */
+  get notice(): string {
+    return this.#notice;
+  }
+
+  get canUndo(): boolean {
+    return this.#past.length > 0;
+  }
+
+  get canRedo(): boolean {
+    return this.#future.length > 0;
+  }
+
+  /** Shows a state without settling it: every step of a drag. */
+  set(next: State): void {
+    this.#state = next;
+  }
+
+  /** Settles what is shown: one step of undo, remembered, in the link. `visit` makes a step of the browser's history. */
+  commit({ visit = false }: { visit?: boolean } = {}): void {
+    if (this.#state === this.#settled) return;
+    this.#past = [...this.#past.slice(-MOST_UNDO + 1), this.#settled];
+    this.#future = [];
+    // The place that is left must name its state, or Back would find nothing there to return to.
+    if (visit) this.#address(this.#settled, false);
+    this.#settle(visit);
+  }
+
+  /** One change at once. */
+  change(next: State, options: { visit?: boolean } = {}): void {
+    this.set(next);
+    this.commit(options);
+  }
+
+  undo(): void {
+    const previous = this.#past.at(-1);
+    if (!previous) return;
+    this.#past = this.#past.slice(0, -1);
+    this.#future = [...this.#future, this.#settled];
+    this.#state = previous;
+    this.#settle(false);
+  }
+
+  redo(): void {
+    const next = this.#future.at(-1);
+    if (!next) return;
+    this.#future = this.#future.slice(0, -1);
+    this.#past = [...this.#past, this.#settled];
+    this.#state = next;
+    this.#settle(false);
+  }
+
+  tell(notice: string): void {
+    this.#notice = notice;
+  }
+
+  /** Takes up the link's state or the device's memory, once a page. Call it in the browser only. */
+  open(): void {
+    if (this.#opened) return;
+    this.#opened = true;
+    const remembered = recall(MEMORY);
+    if (remembered !== undefined) {
+      const { state } = decode(remembered, initialState);
+      if (state) this.#state = this.#settled = state;
+      else this.tell('What this device remembered could not be read; the workshop’s instrument stands in.');
+    }
+    this.#readLink({ push: remembered !== undefined });
+    window.addEventListener('popstate', () => this.#readLink({ push: true }));
+    window.addEventListener('hashchange', () => this.#readLink({ push: true }));
+    window.addEventListener('keydown', (event) => this.#shortcut(event));
+  }
+
+  #readLink({ push }: { push: boolean }): void {
+    const text = window.location.hash.slice(1);
+    if (text === '' || text === encode(this.#settled)) return;
+    const { state, notes } = decode(text, this.#settled);
+    if (!state || encode(state) === encode(this.#settled)) return;
+    if (push) {
+      this.#past = [...this.#past.slice(-MOST_UNDO + 1), this.#settled];
+      this.#future = [];
+    }
+    this.#state = this.#settled = state;
+    this.#keep();
+    if (notes.length > 0) this.tell(notes.join(' '));
+  }
+
+  #settle(visit: boolean): void {
+    this.#settled = this.#state;
+    this.#keep();
+    this.#address(this.#state, visit);
+  }
+
+  #address(state: State, push: boolean): void {
+    const link = `#${encode(state)}`;
+    try {
+      if (push) window.history.pushState(null, '', link);
+      else window.history.replaceState(window.history.state, '', link);
+    } catch {
+      // A browser may refuse many changes in a short time; the next one brings the link up to date.
+    }
+  }
+
+  #keep(): void {
+    if (!remember(MEMORY, encode(this.#state))) {
+      this.tell('This device keeps nothing between visits. Copy the link to come back to this state.');
+    }
+  }
+
+  #shortcut(event: KeyboardEvent): void {
+    if (!(event.ctrlKey || event.metaKey) || event.altKey || event.key.toLowerCase() !== 'z') return;
+    const target = event.target;
+    // In a field the same keys undo typing, which is the browser's to do.
+    if (target instanceof HTMLElement && target.closest('input, textarea, select, [contenteditable]')) return;
+    event.preventDefault();
+    if (event.shiftKey) this.redo();
+    else this.undo();
+  }
+}
+
+export const store = new Store();

@@ -1,0 +1,87 @@
+/** The workshop's instruments, sets and tunings, read from the data into the shapes that the site works with. */
+import instruments from '../../content/data/instruments.yaml';
+import setData from '../../content/data/sets.yaml';
+import tuningData from '../../content/data/tunings.yaml';
+import { fromInches, STANDARD_A4, type Construction } from '../physics/index.ts';
+import { constructionOf } from './drawer.ts';
+import type { Gauge, Instrument, State, Target } from './schema.ts';
+
+/** "26w" is a wound 26, "10" a plain ten. */
+export function readGauge(text: string): Gauge {
+  const gauge = Number.parseFloat(text);
+  if (!Number.isFinite(gauge)) throw new RangeError(`gauge is "${text}"; permitted: thousandths, with w when wound`);
+  return { kind: text.endsWith('w') ? 'wound' : 'plain', gauge };
+}
+
+export interface WorkshopInstrument extends Instrument {
+  readonly id: string;
+  readonly about: string;
+}
+
+interface InstrumentData {
+  readonly id: string;
+  readonly name: string;
+  readonly about: string;
+  readonly scale: readonly number[];
+  readonly strings: readonly string[];
+}
+
+export const workshop: readonly WorkshopInstrument[] = (instruments as InstrumentData[]).map((d) => ({
+  id: d.id,
+  name: d.name,
+  about: d.about,
+  scale: { treble: fromInches(d.scale[0] ?? 25.5), bass: fromInches(d.scale.at(-1) ?? 25.5) },
+  a4: STANDARD_A4,
+  strings: d.strings.map((text) => {
+    const [note = 'E4', gauge = '10'] = text.split(' ');
+    return { note, ...readGauge(gauge) };
+  }),
+}));
+
+/** One of the workshop's instruments; throws RangeError for an unknown id. */
+export function workshopInstrument(id: string): Instrument {
+  const found = workshop.find((w) => w.id === id);
+  if (!found) throw new RangeError(`id is "${id}"; permitted: ${workshop.map((w) => w.id).join(', ')}`);
+  const { name, scale, a4, strings } = found;
+  return { name, scale, a4, strings };
+}
+
+export interface StringSet {
+  readonly name: string;
+  readonly gauges: readonly Gauge[];
+  readonly constructions: readonly Construction[];
+}
+
+export const sets: readonly StringSet[] = (setData as { name: string; gauges: (string | number)[] }[]).map((d) => {
+  const list = d.gauges.map((g) => readGauge(String(g)));
+  return { name: d.name, gauges: list, constructions: list.map(constructionOf) };
+});
+
+export interface Tuning {
+  readonly id: string;
+  readonly name: string;
+  readonly notes: readonly string[];
+}
+
+export const tunings: readonly Tuning[] = tuningData as Tuning[];
+
+/** The tuning that these notes make, if it has a name. */
+export const tuningOf = (notes: readonly string[]): Tuning | undefined =>
+  tunings.find((t) => t.notes.length === notes.length && t.notes.every((note, i) => note === notes[i]));
+
+/** An instrument with its gauges left open. */
+export const asTarget = ({ name, scale, a4, strings }: Instrument): Target => ({
+  name,
+  scale,
+  a4,
+  strings: strings.map(({ note }) => ({ note })),
+});
+
+/** What a reader finds who has described nothing yet. */
+export const initialState: State = {
+  mine: workshopInstrument('redshank'),
+  other: asTarget(workshopInstrument('whimbrel')),
+  units: 'in-lb',
+  trial: { string: 0 },
+  aim: { mode: 'string', factor: 1, kinds: 'keep' },
+};
