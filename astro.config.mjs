@@ -6,6 +6,7 @@ import { defineConfig } from 'astro/config';
 import rehypeKatex from 'rehype-katex';
 import remarkMath from 'remark-math';
 
+import { katexCss } from './.tools/katex-css.mjs';
 import { yamlData } from './.tools/yaml-plugin.mjs';
 
 // SITE_URL: where the folder will be served from; SITE_BASE: the sub-path there, if any.
@@ -24,7 +25,7 @@ export default defineConfig({
     }),
   },
   integrations: [svelte(), mdx(), sitemap()],
-  vite: { plugins: [yamlData()] },
+  vite: { plugins: [yamlData(), katexCss()] },
   build: { inlineStylesheets: 'never' },
   devToolbar: { enabled: false },
 });

@@ -1,0 +1,25 @@
+// Side notes stand open in the margin of a wide screen; paper shows everything that folds.
+
+const wide = matchMedia('(min-width: 64rem)');
+
+function settleNotes(): void {
+  for (const note of document.querySelectorAll<HTMLDetailsElement>('details.side-note'))
+    note.open = wide.matches;
+}
+
+settleNotes();
+wide.addEventListener('change', settleNotes);
+
+const opened = new Set<HTMLDetailsElement>();
+
+addEventListener('beforeprint', () => {
+  for (const details of document.querySelectorAll<HTMLDetailsElement>('main details:not([open])')) {
+    details.open = true;
+    opened.add(details);
+  }
+});
+
+addEventListener('afterprint', () => {
+  for (const details of opened) details.open = false;
+  opened.clear();
+});

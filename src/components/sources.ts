@@ -1,0 +1,32 @@
+// The sources of every number, as content/data/sources.yaml lists them.
+import { z } from 'astro/zod';
+import data from '../../content/data/sources.yaml';
+
+const schema = z.array(
+  z.object({
+    id: z.string().regex(/^[a-z0-9-]+$/),
+    /** what a citation in the text reads */
+    short: z.string(),
+    title: z.string(),
+    authors: z.string().optional(),
+    year: z.union([z.number(), z.string()]).optional(),
+    where: z.string().optional(),
+    url: z.string().url().optional(),
+    doi: z.string().optional(),
+    /** how far it was followed: read in a copy, read in a text that quotes it, recalled */
+    status: z.enum(['read', 'second-hand', 'memory']),
+    /** what is taken from it */
+    used: z.string(),
+  }),
+);
+
+export type Source = z.infer<typeof schema>[number];
+
+export const sources: readonly Source[] = schema.parse(data);
+
+/** The source of that id. Throws RangeError when the list has none. */
+export function source(id: string): Source {
+  const found = sources.find((s) => s.id === id);
+  if (!found) throw new RangeError(`no source has the id ${id}`);
+  return found;
+}

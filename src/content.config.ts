@@ -1,0 +1,27 @@
+import { defineCollection } from 'astro:content';
+import { glob } from 'astro/loaders';
+import { z } from 'astro/zod';
+
+/** The chapters: content/course/NN-name.mdx, in the order of their number. */
+const course = defineCollection({
+  loader: glob({
+    pattern: '*.mdx',
+    base: './content/course',
+    generateId: ({ entry }) => entry.replace(/^\d+-/, '').replace(/\.mdx$/, ''),
+  }),
+  schema: z.object({
+    title: z.string(),
+    number: z.number().int().positive(),
+    part: z.string(),
+    /** the opening line: what the chapter answers */
+    question: z.string(),
+    /** one sentence for lists and search results */
+    summary: z.string(),
+    /** what the reader can do afterwards */
+    aim: z.string(),
+    /** reading time */
+    minutes: z.number().positive(),
+  }),
+});
+
+export const collections = { course };
