@@ -1,0 +1,131 @@
+/**
+ * One contract for everything that can be dragged: a pointer moves it, and so do the keys.
+ * Arrow: one step; Shift+arrow: a finer one; Page: a larger one; Home and End: the ends; Escape: back to before the drag.
+ */
+import type { Attachment } from 'svelte/attachments';
+
+export interface Slide {
+  readonly value: number;
+  readonly min: number;
+  readonly max: number;
+  /** What an arrow key adds */
+  readonly step: number;
+  /** What Shift and an arrow add, and what a pointer snaps to */
+  readonly fine: number;
+  /** What a Page key adds */
+  readonly page: number;
+  readonly label: string;
+  /** The value as it is shown, with its unit */
+  readonly text: string;
+  readonly axis: 'x' | 'y';
+  /** Pixels of the screen for one unit of value; negative when the value grows against the axis. Asked once a drag. */
+  readonly pixelsPerUnit: (element: HTMLElement) => number;
+  readonly onmove: (value: number) => void;
+  readonly ondone: () => void;
+}
+
+const clamp = (value: number, { min, max }: Pick<Slide, 'min' | 'max'>): number => Math.min(max, Math.max(min, value));
+
+// Rounding in decimals keeps 0.1 steps from drifting into 0.30000000000000004.
+const snap = (value: number, to: number): number => (to > 0 ? Number((Math.round(value / to) * to).toPrecision(12)) : value);
+
+/** The value that a key asks for, or undefined when the key is not a slider's. */
+export function keyedValue(key: string, shift: boolean, slide: Pick<Slide, 'value' | 'min' | 'max' | 'step' | 'fine' | 'page'>): number | undefined {
+  const { value, min, max, step, fine, page } = slide;
+  const small = shift ? fine : step;
+  switch (key) {
+    case 'ArrowRight':
+    case 'ArrowUp':
+      return clamp(snap(value + small, fine), slide);
+    case 'ArrowLeft':
+    case 'ArrowDown':
+      return clamp(snap(value - small, fine), slide);
+    case 'PageUp':
+      return clamp(snap(value + page, fine), slide);
+    case 'PageDown':
+      return clamp(snap(value - page, fine), slide);
+    case 'Home':
+      return min;
+    case 'End':
+      return max;
+    default:
+      return undefined;
+  }
+}
+
+/** The attributes that make an element a slider to assistive technology. */
+export const slideAria = ({ value, min, max, label, text, axis }: Slide) => ({
+  role: 'slider' as const,
+  tabindex: 0,
+  'aria-label': label,
+  'aria-valuemin': min,
+  'aria-valuemax': max,
+  'aria-valuenow': value,
+  'aria-valuetext': text,
+  'aria-orientation': axis === 'x' ? ('horizontal' as const) : ('vertical' as const),
+});
+
+/** Makes an element slide. `get` is asked at every event, so it always sees the present value. */
+export function slide(get: () => Slide): Attachment<HTMLElement> {
+  return (element) => {
+    let drag: { readonly pointer: number; readonly from: number; readonly value: number; readonly scale: number } | undefined;
+    let keyed = false;
+    const at = (event: PointerEvent): number => (get().axis === 'x' ? event.clientX : event.clientY);
+
+    const down = (event: PointerEvent): void => {
+      if (event.button !== 0) return;
+      // The only time geometry is read: while dragging nothing forces a layout.
+      drag = { pointer: event.pointerId, from: at(event), value: get().value, scale: get().pixelsPerUnit(element) };
+      element.setPointerCapture(event.pointerId);
+      element.dataset.dragging = '';
+    };
+    const move = (event: PointerEvent): void => {
+      if (!drag || drag.pointer !== event.pointerId || drag.scale === 0) return;
+      const now = get();
+      const value = clamp(snap(drag.value + (at(event) - drag.from) / drag.scale, now.fine), now);
+      if (value !== now.value) now.onmove(value);
+    };
+    const stop = (): void => {
+      drag = undefined;
+      delete element.dataset.dragging;
+      get().ondone();
+    };
+    const up = (event: PointerEvent): void => {
+      if (drag?.pointer === event.pointerId) stop();
+    };
+    const key = (event: KeyboardEvent): void => {
+      if (event.key === 'Escape' && drag) {
+        get().onmove(drag.value);
+        stop();
+        return;
+      }
+      if (event.ctrlKey || event.metaKey || event.altKey) return;
+      const value = keyedValue(event.key, event.shiftKey, get());
+      if (value === undefined) return;
+      event.preventDefault();
+      keyed = true;
+      if (value !== get().value) get().onmove(value);
+    };
+    const settle = (): void => {
+      if (keyed) get().ondone();
+      keyed = false;
+    };
+
+    element.addEventListener('pointerdown', down);
+    element.addEventListener('pointermove', move);
+    element.addEventListener('pointerup', up);
+    element.addEventListener('pointercancel', up);
+    element.addEventListener('keydown', key);
+    element.addEventListener('keyup', settle);
+    element.addEventListener('blur', settle);
+    return () => {
+      element.removeEventListener('pointerdown', down);
+      element.removeEventListener('pointermove', move);
+      element.removeEventListener('pointerup', up);
+      element.removeEventListener('pointercancel', up);
+      element.removeEventListener('keydown', key);
+      element.removeEventListener('keyup', settle);
+      element.removeEventListener('blur', settle);
+    };
+  };
+}
