@@ -16,7 +16,7 @@ const range = (from, to) =>
   ).join('');
 const letters = range('A', 'Z') + range('a', 'z');
 const ascii = range(' ', '~');
-const marks = 'é×·½¼¾°±²³µ’‘“”–—…−\u00a0';
+const marks = 'é×·½¼¾°±²³µ’‘“”–—…−\u00a0\u2009\u202f';
 
 const faces = [
   // Text: one optical size, regular; prose needs no other weight but the display cut's.

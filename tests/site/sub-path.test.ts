@@ -13,7 +13,10 @@ const folder = join('.cache', 'sub-path');
 let browser: Browser;
 let server: Awaited<ReturnType<typeof serve>>;
 beforeAll(async () => {
-  const env = { SITE_BASE: base, SITE_OUT: folder };
+  // The variables that the test runner sets would change what is built.
+  const runner = ['BASE_URL', 'DEV', 'MODE', 'PROD', 'SSR', 'TEST', 'VITEST'];
+  const unset = Object.fromEntries(runner.map((name) => [name, undefined]));
+  const env = { ...unset, NODE_ENV: 'production', SITE_BASE: base, SITE_OUT: folder };
   expect(await tool('astro', ['build', '--silent'], { env })).toBe(0);
   server = await serve({ folder: join(root, folder), base });
   browser = await launch();

@@ -31,3 +31,8 @@ export async function fontBytes(responses: Response[]): Promise<number> {
   const bodies = await Promise.all(ofKind(responses, 'font').map((response) => response.body()));
   return bodies.reduce((sum, body) => sum + body.length, 0);
 }
+
+/** Bytes of a page's own text, compressed with gzip. */
+export function htmlBytes(html: string): number {
+  return gzipSync(html, { level: 9 }).length;
+}

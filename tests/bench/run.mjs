@@ -1,0 +1,76 @@
+/**
+ * `npm run bench`: what a drag costs on a phone-sized page with the processor slowed four times, and what each page
+ * weighs. It prints and judges nothing.
+ */
+import { join } from 'node:path';
+
+import { ensureBrowser } from '../../.tools/browser.mjs';
+import { serve } from '../../.tools/serve.mjs';
+import { Advice, main, root, tool } from '../../.tools/toolchain.mjs';
+import { launch, open, phone, scrollThrough } from '../site/kit.ts';
+import { htmlOf, pages } from '../site/pages.ts';
+import { fontBytes, htmlBytes, scriptBytes, styleBytes } from '../site/weights.ts';
+import { benchDrag } from './drag.mjs';
+
+const handlesPerPage = 8;
+const kilobytes = (bytes) => Number((bytes / 1000).toFixed(1));
+const rounded = (number) => Number(number.toFixed(2));
+
+async function dragRows(page, path) {
+  const rows = {};
+  const handles = await page.locator('[role=slider]:visible').all();
+  for (const [index, handle] of handles.slice(0, handlesPerPage).entries()) {
+    const name = await handle.evaluate((element) => {
+      const labels = element.getAttribute('aria-labelledby')?.split(' ') ?? [];
+      const texts = labels.map((id) => document.getElementById(id)?.textContent ?? '');
+      return element.getAttribute('aria-label') ?? texts.join(' ');
+    });
+    const cost = await benchDrag(page, handle);
+    if (!cost) continue;
+    rows[`/${path} ${index + 1} ${name.trim()}`.slice(0, 60)] = {
+      events: cost.events,
+      'median ms': rounded(cost.median),
+      'p95 ms': rounded(cost.p95),
+      'with paint ms': rounded(cost.withPaint),
+      'next frame ms': rounded(cost.frame),
+      mutations: cost.mutations,
+      'most mutations': cost.mostMutations,
+      'forced layouts': cost.forced,
+    };
+  }
+  return rows;
+}
+
+await main(async () => {
+  await ensureBrowser();
+  if ((await tool('astro', ['build', '--silent'])) !== 0)
+    throw new Advice('The site could not be built.');
+
+  const server = await serve({ folder: join(root, 'dist') });
+  const browser = await launch();
+  const weights = {};
+  const drags = {};
+  for (const path of pages()) {
+    const { page, responses, close } = await open(browser, server.url + path, { viewport: phone });
+    const codeAtFirst = await scriptBytes(page, responses);
+    await scrollThrough(page);
+    weights[`/${path}`] = {
+      page: kilobytes(htmlBytes(htmlOf(path))),
+      styles: kilobytes(await styleBytes(responses)),
+      'code at first': kilobytes(codeAtFirst),
+      'code at the end': kilobytes(await scriptBytes(page, responses)),
+      fonts: kilobytes(await fontBytes(responses)),
+    };
+    Object.assign(drags, await dragRows(page, path));
+    await close();
+  }
+  await browser.close();
+  await server.close();
+
+  console.log('What each page weighs, in kB, compressed with gzip (fonts as they are)');
+  console.table(weights);
+  console.log(
+    '\nWhat an event of a drag costs: script, style and layout, at 390 x 844, processor slowed 4 times',
+  );
+  console.table(drags);
+});

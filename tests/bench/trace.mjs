@@ -1,0 +1,64 @@
+/** What the browser's main thread did in each event of a drag, read from a trace of it. */
+
+const script = [
+  'EventDispatch',
+  'FunctionCall',
+  'FireAnimationFrame',
+  'RunMicrotasks',
+  'TimerFire',
+];
+const rendering = ['UpdateLayoutTree', 'Layout', 'PrePaint', 'Layerize', 'Paint'];
+const counted = ['UpdateLayoutTree', 'Layout'];
+
+/** Records a trace while `task` runs; resolves to its complete events, in order, times in microseconds. */
+export async function record(session, task) {
+  const events = [];
+  const collect = ({ value }) => events.push(...value);
+  session.on('Tracing.dataCollected', collect);
+  await session.send('Tracing.start', {
+    transferMode: 'ReportEvents',
+    traceConfig: { includedCategories: ['devtools.timeline'] },
+  });
+  await task();
+  const complete = new Promise((done) => session.once('Tracing.tracingComplete', done));
+  await session.send('Tracing.end');
+  await complete;
+  session.off('Tracing.dataCollected', collect);
+  return events.filter(({ ph }) => ph === 'X').sort((a, b) => a.ts - b.ts);
+}
+
+const end = (event) => event.ts + event.dur;
+
+/** Total length of intervals, each moment counted once however many of them nest. */
+function covered(events) {
+  let sum = 0;
+  let until = 0;
+  for (const event of events) {
+    sum += Math.max(0, end(event) - Math.max(event.ts, until));
+    until = Math.max(until, end(event));
+  }
+  return sum;
+}
+
+/** For each pointer move of a trace: milliseconds of script, style and layout up to the next, and forced layouts. */
+export function moves(trace) {
+  const isMove = ({ name, args }) => name === 'EventDispatch' && args?.data?.type === 'pointermove';
+  const first = trace.find(isMove);
+  if (!first) return [];
+  const main = trace.filter(({ pid, tid }) => pid === first.pid && tid === first.tid);
+  const starts = main.filter(isMove).map(({ ts }) => ts);
+  return starts.map((start, index) => {
+    const own = main.filter(({ ts }) => ts >= start && ts < (starts[index + 1] ?? Infinity));
+    const scripts = own.filter(({ name }) => script.includes(name));
+    const layouts = own.filter(({ name }) => counted.includes(name));
+    const isForced = (event) =>
+      scripts.some((each) => each.ts <= event.ts && end(each) >= end(event));
+    const work = own.filter(({ name }) => script.includes(name) || counted.includes(name));
+    const all = own.filter(({ name }) => script.includes(name) || rendering.includes(name));
+    return {
+      work: covered(work) / 1000,
+      withPaint: covered(all) / 1000,
+      forced: layouts.filter(isForced).length,
+    };
+  });
+}
