@@ -4,7 +4,7 @@
  */
 import { inRange, speakingLengthRange } from './guard.ts';
 
-const divisionsRange = { min: 1, max: 1200 };
+const divisionsRange = { min: 1, max: 1200, whole: true };
 
 /** Distance in m from the nut to a fret; `fret` may be fractional (a slide, a finger), `divisions` a whole number to the octave. */
 export function fretPosition({ scaleLength, fret, divisions = 12 }: { scaleLength: number; fret: number; divisions?: number }): number {
@@ -26,7 +26,7 @@ export function stoppedLength({ scaleLength, fret, divisions = 12 }: { scaleLeng
 export function stringScale({ treble, bass, index, count }: { treble: number; bass: number; index: number; count: number }): number {
   inRange('treble', treble, speakingLengthRange);
   inRange('bass', bass, speakingLengthRange);
-  inRange('count', count, { min: 1, max: 100 });
+  inRange('count', count, { min: 1, max: 100, whole: true });
   inRange('index', index, { min: 0, max: count - 1 });
   return count === 1 ? treble : treble + ((bass - treble) * index) / (count - 1);
 }

@@ -33,7 +33,7 @@ export const materials = {
   musicWire: {
     name: 'music wire (plain high-carbon steel)',
     density: steelDensity,
-    // Shigley gives 203.4 GPa below 0.032 in, 200 to 0.063 in, 196.5 above; one value with a tolerance that spans them.
+    // Shigley gives 203.4 GPa below 0.032 in, as all strings' wires and cores are; the tolerance reaches the 200 of the next band.
     modulus: { value: 203.4 * GPa, tolerance: 3.5 * GPa, source: 'shigley', status: 'read' },
   },
   nickelPlatedSteel: {

@@ -9,7 +9,9 @@ export const STANDARD_A4 = 440;
 const letterSemitones: Readonly<Record<string, number>> = { C: 0, D: 2, E: 4, F: 5, G: 7, A: 9, B: 11 };
 const sharpNames = ['C', 'C#', 'D', 'D#', 'E', 'F', 'F#', 'G', 'G#', 'A', 'A#', 'B'] as const;
 const flatNames = ['C', 'Db', 'D', 'Eb', 'E', 'F', 'Gb', 'G', 'Ab', 'A', 'Bb', 'B'] as const;
-const notePattern = /^([A-Ga-g])(##|#|x|bb|b|♯|♭)?(-?\d{1,2})$/;
+/** From C-9 to B9: what one digit of octave can write, so that names and numbers map both ways. */
+const noteNumbers = { min: -96, max: 131 };
+const notePattern = /^([A-Ga-g])(##|#|x|bb|b|♯|♭)?(-?\d)$/;
 const accidentalSemitones: Readonly<Record<string, number>> = {
   '#': 1, '♯': 1, '##': 2, x: 2, b: -1, '♭': -1, bb: -2,
 };
@@ -29,7 +31,7 @@ export function noteNumber(note: string): number {
 
 /** The name of a note number; sharps unless `flats`. */
 export function noteName(number: number, { flats = false }: { flats?: boolean } = {}): string {
-  const n = Math.round(inRange('number', number, { min: -60, max: 300 }));
+  const n = Math.round(inRange('number', number, noteNumbers));
   const names = flats ? flatNames : sharpNames;
   return `${names[((n % 12) + 12) % 12]}${Math.floor(n / 12) - 1}`;
 }
@@ -42,8 +44,9 @@ export function noteFrequency(note: string, a4: number = STANDARD_A4): number {
 
 /** The nearest note to a frequency in Hz, and how many cents the frequency lies above it. */
 export function nearestNote(frequency: number, a4: number = STANDARD_A4): { readonly note: string; readonly cents: number } {
-  inRange('frequency', frequency, frequencyRange);
   inRange('a4', a4, frequencyRange);
+  const at = (number: number) => a4 * 2 ** ((number - 69) / 12);
+  inRange('frequency', frequency, { min: at(noteNumbers.min), max: at(noteNumbers.max), unit: 'Hz' });
   const exact = 69 + 12 * Math.log2(frequency / a4);
   const number = Math.round(exact);
   return { note: noteName(number), cents: 100 * (exact - number) };
