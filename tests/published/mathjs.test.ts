@@ -1,0 +1,61 @@
+/**
+ * An independent library that reckons with units: mathjs 15.2.0. Status: computed by it.
+ */
+import { create, unitDependencies, type Unit } from 'mathjs';
+import { describe, expect, test } from 'vitest';
+
+import * as physics from '../../src/physics/index.ts';
+
+const { unit } = create({ unitDependencies });
+
+const same = (actual: number, expected: number) => expect(actual / expected).toBeCloseTo(1, 12);
+
+describe('conversions', () => {
+  test.each([
+    ['in', 'm', physics.fromInches, physics.inches],
+    ['mil', 'm', physics.fromThousandths, physics.thousandths],
+    ['mm', 'm', physics.fromMillimetres, physics.millimetres],
+    ['lbf', 'N', physics.fromPoundsForce, physics.poundsForce],
+    ['kgf', 'N', physics.fromKilogramsForce, physics.kilogramsForce],
+    ['lbm/in', 'kg/m', physics.fromPoundsPerInch, physics.poundsPerInch],
+    ['g/m', 'kg/m', physics.fromGramsPerMetre, physics.gramsPerMetre],
+  ] as const)('%s to %s and back', (trade, si, from, to) => {
+    for (const value of [0.009, 1, 25.5, 145]) {
+      same(from(value), unit(value, trade).toNumber(si));
+      same(to(value), unit(value, si).toNumber(trade));
+    }
+  });
+});
+
+describe('a pull from inches, pounds and hertz', () => {
+  // Unit weight in lb/in, scale in inches, pitch in hertz.
+  const strings = [
+    [2.2e-5, 25.5, 329.63],
+    [1.2e-4, 25.5, 146.83],
+    [3.8e-4, 26.5, 82.41],
+    [1.9e-3, 34, 41.2],
+  ] as const;
+
+  test.each(strings)('%d lb/in on %d in at %d Hz', (weight, scale, hertz) => {
+    const speed = unit(2 * scale, 'in').multiply(unit(hertz, 'Hz')) as Unit;
+    const pull = (unit(weight, 'lbm/in').multiply(speed) as Unit).multiply(speed) as Unit;
+    const newtons = physics.tension({
+      speakingLength: physics.fromInches(scale),
+      frequency: hertz,
+      linearDensity: physics.fromPoundsPerInch(weight),
+    });
+    same(newtons, pull.toNumber('N'));
+    same(physics.poundsForce(newtons), pull.toNumber('lbf'));
+  });
+});
+
+test('a plain wire’s unit weight from its gauge in inches', () => {
+  const area = (unit('10 mil').pow(2) as Unit).multiply(Math.PI / 4) as unknown as Unit;
+  const weight = area.multiply(unit(physics.materials.musicWire.density.value, 'kg/m^3')) as Unit;
+  const wire = {
+    kind: 'plain',
+    diameter: physics.fromThousandths(10),
+    material: 'musicWire',
+  } as const;
+  same(physics.poundsPerInch(physics.linearDensity(wire)), weight.toNumber('lbm/in'));
+});
