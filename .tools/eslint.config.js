@@ -1,12 +1,12 @@
 import astro from 'eslint-plugin-astro';
 import svelte from 'eslint-plugin-svelte';
-import { globalIgnores } from 'eslint/config';
+import { defineConfig, globalIgnores } from 'eslint/config';
 import globals from 'globals';
 import typescript from 'typescript-eslint';
 
 import svelteConfig from '../svelte.config.js';
 
-export default typescript.config(
+export default defineConfig(
   globalIgnores(['dist/', '.astro/', '.cache/', 'node_modules/']),
   typescript.configs.recommended,
   svelte.configs.recommended,

@@ -45,7 +45,7 @@ try {
   await step('lint', () => tool('eslint', ['-c', '.tools/eslint.config.js', '.']));
   await step('types of pages and modules', () => tool('astro', ['check']));
   await step('types of components', () =>
-    tool('svelte-check', ['--tsconfig', './tsconfig.json', '--output', 'human']),
+    tool('svelte-check', ['--tsconfig', '.tools/tsconfig.svelte.json', '--output', 'human']),
   );
   await step('unit tests', () => vitest('unit*'));
   await step('build', () => tool('astro', ['build']));
