@@ -15,13 +15,26 @@ const firstSentinel = 900001;
 const escape = (text: string) =>
   text.replace(/&/g, '&amp;').replace(/</g, '&lt;').replace(/>/g, '&gt;').replace(/"/g, '&quot;');
 
-/** Room for a number: that of its digits, or what the author reserves with \live[characters]{key}. */
+// Widths in digits of what stands between the digits of a number.
+const narrow = new Map([
+  ['.', 0.5],
+  [',', 0.5],
+  ['\u00a0', 0.45],
+  ['\u2009', 0.3],
+  ['\u202f', 0.3],
+]);
+
+/** Room for a number, in digits: its own width, or what the author reserves. */
 const room = (text: string, reserved: string | undefined) =>
-  Math.max([...text].length, Number(reserved ?? 0));
+  Math.max(
+    [...text].reduce((sum, c) => sum + (narrow.get(c) ?? 1), 0),
+    Number(reserved ?? 0),
+  );
 
 /**
- * Sets one equation. `\live[characters]{key}` reserves room for a number that may grow.
- * Throws what `text` throws on an unknown key, and KaTeX's ParseError on wrong TeX.
+ * Sets one equation. `\live[digits]{key}` reserves room for a number that may grow.
+ * Throws what `text` throws on an unknown key, KaTeX's ParseError on wrong TeX, and RangeError where
+ * a live number touches other digits, which MathML would read as one number.
  */
 export function typeset(tex: string, { display = false, text }: Typesetting): string {
   const lives: { key: string; text: string; room: number }[] = [];
@@ -45,15 +58,16 @@ export function typeset(tex: string, { display = false, text }: Typesetting): st
     const sentinel = String(firstSentinel + i);
     const k = escape(key);
     const v = escape(value);
-    const before = html;
+    const inMath = `<mn>${sentinel}</mn>`;
+    const inSight = `>${sentinel}</span>`;
+    if (html.split(sentinel).length !== 3 || !html.includes(inMath) || !html.includes(inSight))
+      throw new RangeError(`\\live{${key}} must stand apart from other digits: ${tex}`);
     html = html
-      .replace(`<mn>${sentinel}</mn>`, `<mn data-live="${k}">${v}</mn>`)
+      .replace(inMath, () => `<mn data-live="${k}">${v}</mn>`)
       .replace(
-        `>${sentinel}<`,
-        `><span class="live" data-live="${k}" style="min-width:${ch}ch">${v}</span><`,
+        inSight,
+        () => `><span class="live" data-live="${k}" style="min-width:${ch}ch">${v}</span></span>`,
       );
-    if (html.includes(sentinel) || html.length === before.length)
-      throw new Error(`\\live{${key}} did not survive typesetting: ${tex}`);
   });
   return html;
 }
