@@ -10,42 +10,80 @@ import {
   noteNumber,
 } from '../physics/index.ts';
 import { gauges, nearestGauge } from './drawer.ts';
-import { densityNumber, formatLength } from './format.ts';
+import { densityNumber, densityUnit, formatLength } from './format.ts';
 import { limits, type Gauge, type Units } from './schema.ts';
 
-export type Parsed<T> = { readonly ok: true; readonly value: T } | { readonly ok: false; readonly message: string };
+export type Parsed<T> =
+  { readonly ok: true; readonly value: T } | { readonly ok: false; readonly message: string };
 
 const good = <T>(value: T): Parsed<T> => ({ ok: true, value });
 const bad = (message: string): Parsed<never> => ({ ok: false, message });
 
-const vulgar: Readonly<Record<string, number>> = { '½': 1 / 2, '¼': 1 / 4, '¾': 3 / 4, '⅛': 1 / 8, '⅜': 3 / 8, '⅝': 5 / 8, '⅞': 7 / 8 };
+const vulgar: Readonly<Record<string, number>> = {
+  '½': 1 / 2,
+  '¼': 1 / 4,
+  '¾': 3 / 4,
+  '⅛': 1 / 8,
+  '⅜': 3 / 8,
+  '⅝': 5 / 8,
+  '⅞': 7 / 8,
+};
 
 /** A number and what follows it: "25 1/2 in", "25½", "647,7mm". Undefined when no number leads. */
-export function readNumber(text: string): { readonly value: number; readonly unit: string } | undefined {
-  const clean = text.trim().replace(/[\u202f\u00a0]/g, ' ').replace(/^[\u2212\u2013]/, '-');
-  const match = /^([-+]?(?:\d+(?:[.,]\d+)?|[.,]\d+)(?:e[-+]?\d+)?)?\s*(?:(\d+)\s*\/\s*(\d+)|([½¼¾⅛⅜⅝⅞]))?\s*(.*)$/i.exec(clean);
+export function readNumber(
+  text: string,
+): { readonly value: number; readonly unit: string } | undefined {
+  const clean = text
+    .trim()
+    .replace(/[\u202f\u00a0]/g, ' ')
+    .replace(/^[\u2212\u2013]/, '-');
+  const match =
+    /^([-+]?(?:\d+(?:[.,]\d+)?|[.,]\d+)(?:e[-+]?\d+)?)?\s*(?:(\d+)\s*\/\s*(\d+)|([½¼¾⅛⅜⅝⅞]))?\s*(.*)$/i.exec(
+      clean,
+    );
   if (!match) return undefined;
   const [, whole, top, bottom, glyph, unit = ''] = match;
   if (whole === undefined && top === undefined && glyph === undefined) return undefined;
   // "1/2" alone: the greedy whole number has eaten the numerator.
   const lone = whole !== undefined && top === undefined ? /^\/\s*(\d+)\s*(.*)$/.exec(unit) : null;
-  if (lone) return { value: Number(whole) / Number(lone[1]), unit: (lone[2] ?? '').trim().toLowerCase() };
+  if (lone)
+    return { value: Number(whole) / Number(lone[1]), unit: (lone[2] ?? '').trim().toLowerCase() };
   const fraction = glyph ? (vulgar[glyph] ?? 0) : top && bottom ? Number(top) / Number(bottom) : 0;
   const value = Number((whole ?? '0').replace(',', '.')) + fraction;
   return Number.isFinite(value) ? { value, unit: unit.trim().toLowerCase() } : undefined;
 }
 
 const lengthUnits: Readonly<Record<string, (n: number) => number>> = {
-  in: fromInches, inch: fromInches, inches: fromInches, '"': fromInches, '″': fromInches, '”': fromInches,
-  mm: fromMillimetres, cm: (n) => n / 100, m: (n) => n,
+  in: fromInches,
+  inch: fromInches,
+  inches: fromInches,
+  '"': fromInches,
+  '″': fromInches,
+  '”': fromInches,
+  mm: fromMillimetres,
+  cm: (n) => n / 100,
+  m: (n) => n,
 };
 const forceUnits: Readonly<Record<string, (n: number) => number>> = {
-  lb: fromPoundsForce, lbs: fromPoundsForce, lbf: fromPoundsForce, pounds: fromPoundsForce, pound: fromPoundsForce,
-  n: (n) => n, newton: (n) => n, newtons: (n) => n,
-  kg: fromKilogramsForce, kgf: fromKilogramsForce, kp: fromKilogramsForce, kilograms: fromKilogramsForce, kilos: fromKilogramsForce,
+  lb: fromPoundsForce,
+  lbs: fromPoundsForce,
+  lbf: fromPoundsForce,
+  pounds: fromPoundsForce,
+  pound: fromPoundsForce,
+  n: (n) => n,
+  newton: (n) => n,
+  newtons: (n) => n,
+  kg: fromKilogramsForce,
+  kgf: fromKilogramsForce,
+  kp: fromKilogramsForce,
+  kilograms: fromKilogramsForce,
+  kilos: fromKilogramsForce,
 };
 const densityUnits: Readonly<Record<string, (n: number) => number>> = {
-  'lb/in': fromPoundsPerInch, 'lbs/in': fromPoundsPerInch, 'g/m': fromGramsPerMetre, 'kg/m': (n) => n,
+  'lb/in': fromPoundsPerInch,
+  'lbs/in': fromPoundsPerInch,
+  'g/m': fromGramsPerMetre,
+  'kg/m': (n) => n,
 };
 
 /** Length in m; a bare number is in the reader's unit. No range is applied. */
@@ -53,9 +91,12 @@ export function parseAnyLength(text: string, units: Units): Parsed<number> {
   const read = readNumber(text);
   if (!read) return bad('Type a length, such as 25.5 in or 648 mm.');
   // A bare number that would be absurd in the reader's unit and right in the other one is the other one.
-  const bare = units === 'in-lb' ? (read.value >= 200 ? 'mm' : 'in') : read.value <= 45 ? 'in' : 'mm';
+  const bare =
+    units === 'in-lb' ? (read.value >= 200 ? 'mm' : 'in') : read.value <= 45 ? 'in' : 'mm';
   const convert = lengthUnits[read.unit === '' ? bare : read.unit];
-  return convert ? good(convert(read.value)) : bad(`“${read.unit}” is not a unit of length here; use in, mm or cm.`);
+  return convert
+    ? good(convert(read.value))
+    : bad(`“${read.unit}” is not a unit of length here; use in, mm or cm.`);
 }
 
 /** Scale length in m, within what the site can draw. */
@@ -76,21 +117,33 @@ export function parseForce(text: string, units: Units): Parsed<number> {
   if (!read) return bad('Type a pull, such as 17.5 lb, 78 N or 8 kg.');
   const bare = { 'in-lb': 'lb', 'mm-N': 'n', 'mm-kg': 'kg' }[units];
   const convert = forceUnits[read.unit === '' ? bare : read.unit];
-  return convert ? good(convert(read.value)) : bad(`“${read.unit}” is not a unit of pull here; use lb, N or kg.`);
+  return convert
+    ? good(convert(read.value))
+    : bad(`“${read.unit}” is not a unit of pull here; use lb, N or kg.`);
 }
 
-/** Unit weight in kg/m; a bare number is in the reader's unit. */
-export function parseDensity(text: string, units: Units): Parsed<number> {
+/** Unit weight in kg/m; a bare number is in the reader's unit. No range is applied. */
+export function parseAnyDensity(text: string, units: Units): Parsed<number> {
   const read = readNumber(text);
   if (!read) return bad('Type a unit weight, such as 0.00037 lb/in or 6.7 g/m.');
-  const convert = densityUnits[(read.unit === '' ? (units === 'in-lb' ? 'lb/in' : 'g/m') : read.unit).replace(/\s/g, '')];
-  if (!convert) return bad(`“${read.unit}” is not a unit weight here; use lb/in, g/m or kg/m.`);
-  const value = convert(read.value);
+  const convert =
+    densityUnits[(read.unit === '' ? densityUnit(units) : read.unit).replace(/\s/g, '')];
+  return convert
+    ? good(convert(read.value))
+    : bad(`“${read.unit}” is not a unit weight here; use lb/in, g/m or kg/m.`);
+}
+
+/** Unit weight in kg/m of a string, within what strings weigh. */
+export function parseDensity(text: string, units: Units): Parsed<number> {
+  const parsed = parseAnyDensity(text, units);
+  if (!parsed.ok) return parsed;
   const { min, max } = limits.unitWeight;
-  if (value < min || value > max) {
-    return bad(`Unit weights from ${densityNumber(min, 'mm-N')} to ${densityNumber(max, 'mm-N')} g/m.`);
+  if (parsed.value < min || parsed.value > max) {
+    return bad(
+      `Unit weights from ${densityNumber(min, 'mm-N')} to ${densityNumber(max, 'mm-N')} g/m.`,
+    );
   }
-  return good(value);
+  return parsed;
 }
 
 /** A note in scientific pitch notation, spelled as the site spells it. */
@@ -98,7 +151,8 @@ export function parseNote(text: string): Parsed<string> {
   const clean = text.trim().replace('♯', '#').replace('♭', 'b').replace(/\s/g, '');
   const match = /^([A-Ga-g])([#b]?)(\d)$/.exec(clean);
   const spelled = match ? `${match[1]?.toUpperCase()}${match[2]}${match[3]}` : undefined;
-  if (!spelled) return bad('A note is a letter A to G, # or b if needed, and an octave: E4, C#3, Bb1.');
+  if (!spelled)
+    return bad('A note is a letter A to G, # or b if needed, and an octave: E4, C#3, Bb1.');
   const number = noteNumber(spelled);
   const { min, max } = limits.note;
   if (number < min || number > max) return bad(`Notes from ${noteName(min)} to ${noteName(max)}.`);
@@ -110,21 +164,30 @@ export function parseA4(text: string): Parsed<number> {
   const read = readNumber(text);
   const { min, max } = limits.a4;
   const known = read && (read.unit === '' || read.unit === 'hz');
-  if (!read || !known || read.value < min || read.value > max) return bad(`A4 from ${min} to ${max} Hz.`);
+  if (!read || !known || read.value < min || read.value > max)
+    return bad(`A4 from ${min} to ${max} Hz.`);
   return good(read.value);
 }
 
 /** A gauge of the drawer: "10", ".010", "9.5", "46w", "46 wound". `kind` serves when the text does not say. */
 export function parseGauge(text: string, kind: Gauge['kind']): Parsed<Gauge> {
   const read = readNumber(text);
-  const kinds: Readonly<Record<string, Gauge['kind']>> = { '': kind, w: 'wound', wound: 'wound', p: 'plain', plain: 'plain' };
+  const kinds: Readonly<Record<string, Gauge['kind']>> = {
+    '': kind,
+    w: 'wound',
+    wound: 'wound',
+    p: 'plain',
+    plain: 'plain',
+  };
   const said = read && kinds[read.unit];
   if (!read || !said) return bad('Type a gauge in thousandths, such as 10, .010 or 46w.');
   const thou = read.value < 0.3 ? read.value * 1000 : read.value;
   const list = gauges[said];
   const near = nearestGauge(said, thou);
   if (Math.abs(near - thou) > 0.01) {
-    return bad(`The drawer has ${said} gauges from ${list[0]} to ${list.at(-1)}; the nearest to ${Number(thou.toFixed(1))} is ${near}.`);
+    return bad(
+      `The drawer has ${said} gauges from ${list[0]} to ${list.at(-1)}; the nearest to ${Number(thou.toFixed(1))} is ${near}.`,
+    );
   }
   return good({ kind: said, gauge: near });
 }

@@ -5,6 +5,8 @@ import Cite from '../../components/Cite.astro';
 import Derivation from '../../components/Derivation.astro';
 import Eq from '../../components/Eq.astro';
 import Figure from '../../components/Figure.astro';
+import Guess from '../../components/Guess.astro';
+import Numeric from '../../components/Numeric.astro';
 import Q from '../../components/Q.astro';
 import SideNote from '../../components/SideNote.astro';
 import Step from '../../components/Step.astro';
@@ -18,6 +20,8 @@ export const components = {
   Derivation,
   Eq,
   Figure,
+  Guess,
+  Numeric,
   Q,
   SideNote,
   Step,

@@ -1,0 +1,83 @@
+/** The words of an exercise: what a verdict says to the reader. It never scolds. */
+import {
+  densityUnit,
+  forceUnit,
+  formatDensity,
+  formatDifference,
+  formatForce,
+  formatFrequency,
+  formatLength,
+  lengthUnit,
+} from '../instrument/format.ts';
+import type { Units } from '../instrument/schema.ts';
+import type { Verdict } from './judge.ts';
+import type { AnswerQuantity } from './types.ts';
+
+/** An answer as the reader would write it. */
+export function formatAnswer(quantity: AnswerQuantity, value: number, units: Units): string {
+  switch (quantity) {
+    case 'force':
+      return formatForce(value, units);
+    case 'length':
+      return formatLength(value, units);
+    case 'density':
+      return formatDensity(value, units);
+    case 'frequency':
+      return formatFrequency(value);
+    case 'percent':
+      return formatDifference(value / 100);
+    case 'number':
+      return String(Number(value.toPrecision(3)));
+  }
+}
+
+/** Which units the field takes, for its label. */
+export function unitsTaken(quantity: AnswerQuantity, units: Units): string {
+  switch (quantity) {
+    case 'force':
+      return `in ${forceUnit(units)}, or name the unit`;
+    case 'length':
+      return `in ${lengthUnit(units)}, or name the unit`;
+    case 'density':
+      return `in ${densityUnit(units)}, or name the unit`;
+    case 'frequency':
+      return 'in Hz';
+    case 'percent':
+      return 'in per cent';
+    case 'number':
+      return '';
+  }
+}
+
+const factorText = (factor: number): string =>
+  factor >= 1000 ? 'more than a thousand' : String(Number(factor.toPrecision(factor < 10 ? 2 : 3)));
+
+function offText(quantity: AnswerQuantity, value: number, answer: number): string {
+  const way = value > answer ? 'Too large' : 'Too small';
+  if (quantity === 'percent')
+    return `${way}, by ${Math.abs(value - answer).toFixed(1)} percentage points.`;
+  if (value === 0 || value < 0 !== answer < 0)
+    return `The answer is ${answer > 0 ? 'more' : 'less'} than zero.`;
+  const ratio = Math.abs(value) > Math.abs(answer) ? value / answer : answer / value;
+  if (ratio >= 1.1) return `${way}, by a factor of ${factorText(ratio)}.`;
+  return `${way}, by ${(Math.abs(value / answer - 1) * 100).toFixed(1)}\u202f%.`;
+}
+
+/** What the verdict says; `value` is what the reader answered. */
+export function sayVerdict(
+  verdict: Verdict,
+  quantity: AnswerQuantity,
+  answer: number,
+  units: Units,
+): string {
+  switch (verdict.kind) {
+    case 'right':
+      return `Right: ${formatAnswer(quantity, answer, units)}.`;
+    case 'mistake':
+      return verdict.hint;
+    case 'turned':
+      return 'The size is right. Does it rise or fall?';
+    case 'off':
+      return offText(quantity, verdict.value, verdict.answer);
+  }
+}
