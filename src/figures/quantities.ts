@@ -58,11 +58,17 @@ const equation: Readonly<Record<string, Quantity>> = {
   'eq.T': (s) => triedOf(s).tried.tension.toPrecision(3),
 };
 
-export const quantities: Readonly<Record<string, Quantity>> = { ...instrument, ...own, ...trial, ...equation };
+export const quantities: Readonly<Record<string, Quantity>> = {
+  ...instrument,
+  ...own,
+  ...trial,
+  ...equation,
+};
 
 /** What a quantity reads before the reader acts; throws RangeError for a name that is not there. */
 export function liveText(key: string): string {
   const quantity = quantities[key];
-  if (!quantity) throw new RangeError(`key is "${key}"; permitted: ${Object.keys(quantities).join(', ')}`);
+  if (!quantity)
+    throw new RangeError(`key is "${key}"; permitted: ${Object.keys(quantities).join(', ')}`);
   return quantity(initialState);
 }

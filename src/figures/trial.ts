@@ -15,13 +15,15 @@ export interface Tried {
 export const mainScale = (state: State): number => state.mine.scale.treble;
 
 /** By how much the tried length differs from the instrument's, as a ratio. A trial names the treble side's length. */
-export const lengthRatioOf = (state: State): number => (state.trial.length ?? mainScale(state)) / mainScale(state);
+export const lengthRatioOf = (state: State): number =>
+  (state.trial.length ?? mainScale(state)) / mainScale(state);
 
 export function triedOf(state: State): Tried {
   const { mine, trial } = state;
   const index = Math.min(trial.string, mine.strings.length - 1);
   const string = mine.strings[index];
-  if (!string) throw new RangeError(`trial.string is ${trial.string}; permitted: a string of the instrument`);
+  if (!string)
+    throw new RangeError(`trial.string is ${trial.string}; permitted: a string of the instrument`);
   const lengthRatio = lengthRatioOf(state);
   const speakingLength = lengthOf(mine, index);
   const own = pullOf({ gauge: string, note: string.note, a4: mine.a4, speakingLength });
@@ -35,10 +37,16 @@ export function triedOf(state: State): Tried {
 }
 
 /** The state with some of its trial changed. */
-export const withTrial = (state: State, trial: Partial<Trial>): State => ({ ...state, trial: { ...state.trial, ...trial } });
+export const withTrial = (state: State, trial: Partial<Trial>): State => ({
+  ...state,
+  trial: { ...state.trial, ...trial },
+});
 
 /** The state with nothing tried out; the string in hand stays in hand. */
-export const withoutTrial = (state: State): State => ({ ...state, trial: { string: state.trial.string } });
+export const withoutTrial = (state: State): State => ({
+  ...state,
+  trial: { string: state.trial.string },
+});
 
 export const isTrying = ({ trial }: State): boolean =>
   trial.length !== undefined || trial.note !== undefined || trial.gauge !== undefined;

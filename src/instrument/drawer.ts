@@ -1,12 +1,25 @@
 /** The drawer: what can be had, as constructions in SI units, built from content/data/strings.yaml. */
 import strings from '../../content/data/strings.yaml';
-import { fromThousandths, thousandths, type Construction, type MaterialId } from '../physics/index.ts';
+import {
+  fromThousandths,
+  thousandths,
+  type Construction,
+  type MaterialId,
+} from '../physics/index.ts';
 import type { Gauge, Kind } from './schema.ts';
 
 interface DrawerData {
-  readonly material: { readonly plain: MaterialId; readonly core: MaterialId; readonly wrap: MaterialId };
+  readonly material: {
+    readonly plain: MaterialId;
+    readonly core: MaterialId;
+    readonly wrap: MaterialId;
+  };
   readonly plain: readonly number[];
-  readonly wound: readonly { readonly gauge: number; readonly core: number; readonly inner?: readonly number[] }[];
+  readonly wound: readonly {
+    readonly gauge: number;
+    readonly core: number;
+    readonly inner?: readonly number[];
+  }[];
 }
 
 const data = strings as DrawerData;
@@ -28,7 +41,10 @@ const woundString = ({ gauge, core, inner = [] }: DrawerData['wound'][number]): 
 });
 
 /** Every construction of the drawer; plain ones first, each kind from thin to thick. */
-export const drawer: readonly Construction[] = [...data.plain.map(plainString), ...data.wound.map(woundString)];
+export const drawer: readonly Construction[] = [
+  ...data.plain.map(plainString),
+  ...data.wound.map(woundString),
+];
 
 /** The gauges of a kind that the drawer holds, in thousandths, from thin to thick. */
 export const gauges: Readonly<Record<Kind, readonly number[]>> = {
@@ -45,7 +61,10 @@ const index = new Map(
 
 /** The drawer's gauge nearest to a wanted one, in thousandths. */
 export function nearestGauge(kind: Kind, gauge: number): number {
-  return gauges[kind].reduce((best, g) => (Math.abs(g - gauge) < Math.abs(best - gauge) ? g : best), gauges[kind][0] ?? gauge);
+  return gauges[kind].reduce(
+    (best, g) => (Math.abs(g - gauge) < Math.abs(best - gauge) ? g : best),
+    gauges[kind][0] ?? gauge,
+  );
 }
 
 /** The construction of a gauge: measured when its unit weight is given, otherwise the drawer's (the nearest it has). */
@@ -53,8 +72,10 @@ export function constructionOf({ kind, gauge, unitWeight }: Gauge): Construction
   if (unitWeight !== undefined) {
     return { kind: 'measured', diameter: fromThousandths(gauge), linearDensity: unitWeight };
   }
-  const construction = index.get(`${kind} ${gauge}`) ?? index.get(`${kind} ${nearestGauge(kind, gauge)}`);
-  if (!construction) throw new RangeError(`gauge is ${gauge} ${kind}; permitted: a gauge of the drawer`);
+  const construction =
+    index.get(`${kind} ${gauge}`) ?? index.get(`${kind} ${nearestGauge(kind, gauge)}`);
+  if (!construction)
+    throw new RangeError(`gauge is ${gauge} ${kind}; permitted: a gauge of the drawer`);
   return construction;
 }
 

@@ -17,14 +17,16 @@ const MINUS = '\u2212';
 const trimmed = (value: number, digits: number): string => String(Number(value.toFixed(digits)));
 
 export const lengthUnit = (units: Units): string => (units === 'in-lb' ? 'in' : 'mm');
-export const forceUnit = (units: Units): string => ({ 'in-lb': 'lb', 'mm-N': 'N', 'mm-kg': 'kg' })[units];
+export const forceUnit = (units: Units): string =>
+  ({ 'in-lb': 'lb', 'mm-N': 'N', 'mm-kg': 'kg' })[units];
 export const densityUnit = (units: Units): string => (units === 'in-lb' ? 'lb/in' : 'g/m');
 
 /** Scale length in the reader's unit, without it: hundredths of an inch, tenths of a millimetre. */
 export const lengthNumber = (metres: number, units: Units): string =>
   units === 'in-lb' ? trimmed(inches(metres), 2) : millimetres(metres).toFixed(1);
 
-export const formatLength = (metres: number, units: Units): string => lengthNumber(metres, units) + GAP + lengthUnit(units);
+export const formatLength = (metres: number, units: Units): string =>
+  lengthNumber(metres, units) + GAP + lengthUnit(units);
 
 /** Both units, the reader's first: a scale length is named in inches and measured in millimetres. */
 export const formatLengthBoth = (metres: number, units: Units): string => {
@@ -42,7 +44,8 @@ export function forceNumber(newtons: number, units: Units): string {
   return value.toFixed(Math.min(digits, 3));
 }
 
-export const formatForce = (newtons: number, units: Units): string => forceNumber(newtons, units) + GAP + forceUnit(units);
+export const formatForce = (newtons: number, units: Units): string =>
+  forceNumber(newtons, units) + GAP + forceUnit(units);
 
 /** A sum of pulls, to whole pounds or newtons and tenths of a kilogram. */
 export const formatTotal = (newtons: number, units: Units): string =>
@@ -58,9 +61,11 @@ export function formatDifference(difference: number): string {
 }
 
 /** A share as per cent without a sign. */
-export const formatShare = (share: number, digits = 0): string => `${(share * 100).toFixed(digits)}${GAP}%`;
+export const formatShare = (share: number, digits = 0): string =>
+  `${(share * 100).toFixed(digits)}${GAP}%`;
 
-export const formatFrequency = (hertz: number): string => `${hertz.toFixed(hertz < 1000 ? 1 : 0)}${GAP}Hz`;
+export const formatFrequency = (hertz: number): string =>
+  `${hertz.toFixed(hertz < 1000 ? 1 : 0)}${GAP}Hz`;
 
 /** Unit weight to four significant digits, without its unit. */
 export function densityNumber(kgPerMetre: number, units: Units): string {
@@ -73,14 +78,20 @@ export const formatDensity = (kgPerMetre: number, units: Units): string =>
   densityNumber(kgPerMetre, units) + GAP + densityUnit(units);
 
 /** A note with real accidentals: F♯3, B♭1. */
-export const formatNote = (note: string): string => note.replace('#', '♯').replace(/^([A-G])b/, '$1♭');
+export const formatNote = (note: string): string =>
+  note.replace('#', '♯').replace(/^([A-G])b/, '$1♭');
 
 /** A note as it is spoken. */
 export const spokenNote = (note: string): string =>
-  note.replace('#', ' sharp ').replace(/^([A-G])b/, '$1 flat ').replace(/(\d)$/, ' $1').replace(/\s+/g, ' ');
+  note
+    .replace('#', ' sharp ')
+    .replace(/^([A-G])b/, '$1 flat ')
+    .replace(/(\d)$/, ' $1')
+    .replace(/\s+/g, ' ');
 
 /** The trade's short way: 10, 9.5, 46 w. */
-export const formatGauge = ({ kind, gauge }: Gauge): string => `${gauge}${kind === 'wound' ? `${GAP}w` : ''}`;
+export const formatGauge = ({ kind, gauge }: Gauge): string =>
+  `${gauge}${kind === 'wound' ? `${GAP}w` : ''}`;
 
 export const spokenGauge = ({ kind, gauge }: Gauge): string => `${gauge} thousandths, ${kind}`;
 

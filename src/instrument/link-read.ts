@@ -2,7 +2,15 @@
 import { noteName, noteNumber } from '../physics/index.ts';
 import { nearestGauge } from './drawer.ts';
 import { number, unitCodes, VERSION } from './link.ts';
-import { isState, limits, type Gauge, type Instrument, type State, type Target, type TargetString } from './schema.ts';
+import {
+  isState,
+  limits,
+  type Gauge,
+  type Instrument,
+  type State,
+  type Target,
+  type TargetString,
+} from './schema.ts';
 
 // Longer than any state by far: a hostile text is cut before it costs time.
 const LONGEST = 2000;
@@ -34,16 +42,29 @@ export function decode(text: string, base: State): Decoded {
   const state: State = {
     ...base,
     ...reader.options(fields, base),
-    mine: strings.length >= limits.strings.min ? { ...base.mine, ...bodyOf(mine, base.mine), strings } : base.mine,
-    other: other && other.strings.length >= limits.strings.min
-      ? { ...base.other, ...bodyOf(other, base.other), strings: other.strings }
-      : base.other,
+    mine:
+      strings.length >= limits.strings.min
+        ? { ...base.mine, ...bodyOf(mine, base.mine), strings }
+        : base.mine,
+    other:
+      other && other.strings.length >= limits.strings.min
+        ? { ...base.other, ...bodyOf(other, base.other), strings: other.strings }
+        : base.other,
   };
-  if (strings.length < limits.strings.min) notes.push(`An instrument here has at least ${limits.strings.min} strings; the link names ${strings.length}.`);
-  return isState(state) ? { state, notes } : { state: undefined, notes: ['The link could not be read.'] };
+  if (strings.length < limits.strings.min)
+    notes.push(
+      `An instrument here has at least ${limits.strings.min} strings; the link names ${strings.length}.`,
+    );
+  return isState(state)
+    ? { state, notes }
+    : { state: undefined, notes: ['The link could not be read.'] };
 }
 
-const bodyOf = (draft: Draft, base: Instrument | Target) => ({ name: draft.name, scale: draft.scale ?? base.scale, a4: draft.a4 });
+const bodyOf = (draft: Draft, base: Instrument | Target) => ({
+  name: draft.name,
+  scale: draft.scale ?? base.scale,
+  a4: draft.a4,
+});
 
 /** Undoes what a messenger does to a text: escapes, line breaks, long dashes, a sentence's full stop. */
 function clean(text: string): string {
@@ -53,7 +74,11 @@ function clean(text: string): string {
   } catch {
     // A stray per cent sign: take the text as it stands.
   }
-  return plain.replace(/^#/, '').replace(/\s+/g, '').replace(/[\u2010-\u2015\u2212]/g, '-').replace(/[^A-Za-z0-9]+$/, '');
+  return plain
+    .replace(/^#/, '')
+    .replace(/\s+/g, '')
+    .replace(/[\u2010-\u2015\u2212]/g, '-')
+    .replace(/[^A-Za-z0-9]+$/, '');
 }
 
 class FieldReader {
@@ -63,16 +88,25 @@ class FieldReader {
     this.notes = notes;
   }
 
-  private clamp(what: string, value: number, { min, max }: { readonly min: number; readonly max: number }, shown: (n: number) => string): number {
+  private clamp(
+    what: string,
+    value: number,
+    { min, max }: { readonly min: number; readonly max: number },
+    shown: (n: number) => string,
+  ): number {
     if (value >= min && value <= max) return value;
     const fit = Math.min(max, Math.max(min, value));
-    this.notes.push(`${what} ${shown(value)} is outside what can be drawn; taken as ${shown(fit)}.`);
+    this.notes.push(
+      `${what} ${shown(value)} is outside what can be drawn; taken as ${shown(fit)}.`,
+    );
     return fit;
   }
 
   private length(text: string): number | undefined {
     const value = Number(text);
-    return text !== '' && Number.isFinite(value) ? this.clamp('Scale length', value / 1000, limits.scale, (m) => `${number(m * 1000, 1)} mm`) : undefined;
+    return text !== '' && Number.isFinite(value)
+      ? this.clamp('Scale length', value / 1000, limits.scale, (m) => `${number(m * 1000, 1)} mm`)
+      : undefined;
   }
 
   private note(text: string): string | undefined {
@@ -90,7 +124,12 @@ class FieldReader {
     const kind = match[1]?.toLowerCase() === 'w' ? 'wound' : 'plain';
     const gauge = Number(match[2]);
     if (match[3] !== undefined) {
-      const unitWeight = this.clamp('Unit weight', Number(match[3]) / 1000, limits.unitWeight, (m) => `${number(m * 1000, 4)} g/m`);
+      const unitWeight = this.clamp(
+        'Unit weight',
+        Number(match[3]) / 1000,
+        limits.unitWeight,
+        (m) => `${number(m * 1000, 4)} g/m`,
+      );
       return { kind, gauge: this.clamp('Gauge', gauge, limits.gauge, String), unitWeight };
     }
     const near = nearestGauge(kind, gauge);
@@ -120,24 +159,38 @@ class FieldReader {
     const note = this.note(key);
     if (note === undefined) return;
     if (draft.strings.length === limits.strings.max) {
-      this.notes.push(`An instrument here has at most ${limits.strings.max} strings; the rest are left out.`);
+      this.notes.push(
+        `An instrument here has at most ${limits.strings.max} strings; the rest are left out.`,
+      );
       return;
     }
     draft.strings.push({ note, pick: this.gauge(value) });
   }
 
   options(fields: readonly string[], base: State): Pick<State, 'units' | 'trial' | 'aim'> {
-    const value = (key: string) => fields.find((f) => f.toLowerCase().startsWith(`${key}-`))?.slice(key.length + 1);
-    const units = Object.entries(unitCodes).find(([, code]) => code === value('u')?.toLowerCase())?.[0];
+    const value = (key: string) =>
+      fields.find((f) => f.toLowerCase().startsWith(`${key}-`))?.slice(key.length + 1);
+    const units = Object.entries(unitCodes).find(
+      ([, code]) => code === value('u')?.toLowerCase(),
+    )?.[0];
     const string = Number(value('ts') ?? 1) - 1;
     const factor = Number(value('f') ?? 100) / 100;
-    const trial = { length: this.length(value('tl') ?? ''), note: this.note(value('tn') ?? ''), gauge: this.gauge(value('tg') ?? '') };
+    const trial = {
+      length: this.length(value('tl') ?? ''),
+      note: this.note(value('tn') ?? ''),
+      gauge: this.gauge(value('tg') ?? ''),
+    };
     return {
       units: (units as State['units'] | undefined) ?? base.units,
-      trial: { string: Number.isInteger(string) && string >= 0 && string < limits.strings.max ? string : 0, ...trial },
+      trial: {
+        string: Number.isInteger(string) && string >= 0 && string < limits.strings.max ? string : 0,
+        ...trial,
+      },
       aim: {
         mode: value('m')?.toLowerCase() === 'even' ? 'even' : 'string',
-        factor: Number.isFinite(factor) ? this.clamp('Aim', factor, limits.factor, (n) => `${number(n * 100, 1)} %`) : 1,
+        factor: Number.isFinite(factor)
+          ? this.clamp('Aim', factor, limits.factor, (n) => `${number(n * 100, 1)} %`)
+          : 1,
         kinds: value('k')?.toLowerCase() === 'any' ? 'any' : 'keep',
       },
     };
@@ -147,7 +200,9 @@ class FieldReader {
 function readName(code: string): string {
   const name = code.replace(/\.([0-9a-f]{1,6})\./gi, (_, hex: string) => {
     const point = Number.parseInt(hex, 16);
-    return point >= 32 && point <= 0x10ffff && !(point >= 0xd800 && point <= 0xdfff) ? String.fromCodePoint(point) : '';
+    return point >= 32 && point <= 0x10ffff && !(point >= 0xd800 && point <= 0xdfff)
+      ? String.fromCodePoint(point)
+      : '';
   });
   const letters = Array.from(name.replace(/-/g, ' ').trim());
   // The limit counts UTF-16 units, as the schema does; a pair of them is never split.

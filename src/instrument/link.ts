@@ -11,12 +11,15 @@ export const VERSION = 'v1';
 export const unitCodes = { 'in-lb': 'lb', 'mm-N': 'n', 'mm-kg': 'kg' } as const;
 
 /** A number with at most so many decimals and no trailing zeros. */
-export const number = (value: number, digits: number): string => String(Number(value.toFixed(digits)));
+export const number = (value: number, digits: number): string =>
+  String(Number(value.toFixed(digits)));
 const noteCode = (note: string): string => note.toLowerCase().replace('#', 's');
 
 // Letters and digits stand for themselves, a hyphen for a space, anything else is its code point between dots.
 const nameCode = (name: string): string =>
-  Array.from(name.trim(), (c) => (/[A-Za-z0-9]/.test(c) ? c : c === ' ' ? '-' : `.${(c.codePointAt(0) ?? 0).toString(16)}.`)).join('');
+  Array.from(name.trim(), (c) =>
+    /[A-Za-z0-9]/.test(c) ? c : c === ' ' ? '-' : `.${(c.codePointAt(0) ?? 0).toString(16)}.`,
+  ).join('');
 
 const gaugeCode = ({ kind, gauge, unitWeight }: Gauge): string =>
   `${kind === 'plain' ? 'p' : 'w'}${number(gauge, 2)}${unitWeight === undefined ? '' : `x${number(unitWeight * 1000, 4)}`}`;
@@ -33,7 +36,11 @@ function bodyFields({ name, scale, a4 }: Instrument | Target): string[] {
 
 /** The instrument alone, as shared from a chapter. */
 export function encodeInstrument(instrument: Instrument): string {
-  return [VERSION, ...bodyFields(instrument), ...instrument.strings.map((s) => `${noteCode(s.note)}-${gaugeCode(s)}`)].join('/');
+  return [
+    VERSION,
+    ...bodyFields(instrument),
+    ...instrument.strings.map((s) => `${noteCode(s.note)}-${gaugeCode(s)}`),
+  ].join('/');
 }
 
 /** The whole state. */
@@ -47,6 +54,8 @@ export function encode({ mine, other, units, trial, aim }: State): string {
   if (aim.mode === 'even') fields.push('m-even');
   if (aim.kinds === 'any') fields.push('k-any');
   fields.push('to', ...bodyFields(other));
-  fields.push(...other.strings.map(({ note, pick }) => noteCode(note) + (pick ? `-${gaugeCode(pick)}` : '')));
+  fields.push(
+    ...other.strings.map(({ note, pick }) => noteCode(note) + (pick ? `-${gaugeCode(pick)}` : '')),
+  );
   return fields.join('/');
 }

@@ -41,14 +41,23 @@ export interface Plan {
   readonly total: number;
 }
 
-function wantedPulls({ mine, other, aim }: State): { wanted: number; reference: number; referenceIndex: number; kind: Gauge['kind'] }[] {
+function wantedPulls({
+  mine,
+  other,
+  aim,
+}: State): { wanted: number; reference: number; referenceIndex: number; kind: Gauge['kind'] }[] {
   const reference = pullsOf(mine);
   const mean = totalPull(reference) / reference.length;
   return other.strings.map((_, i) => {
     const referenceIndex = Math.min(i, reference.length - 1);
     const own = reference[referenceIndex]?.tension ?? mean;
     const kind = mine.strings[referenceIndex]?.kind ?? 'plain';
-    return { wanted: aim.factor * (aim.mode === 'even' ? mean : own), reference: own, referenceIndex, kind };
+    return {
+      wanted: aim.factor * (aim.mode === 'even' ? mean : own),
+      reference: own,
+      referenceIndex,
+      kind,
+    };
   });
 }
 
@@ -65,7 +74,9 @@ export function planOf(state: State): Plan {
   const { other } = state;
   const wanted = wantedPulls(state);
   const asked = askedOf(state, wanted);
-  const strings = other.strings.map((string, i) => plannedString(string, asked[i], wanted[i], other.a4));
+  const strings = other.strings.map((string, i) =>
+    plannedString(string, asked[i], wanted[i], other.a4),
+  );
   return {
     strings,
     referenceTotal: totalPull(pullsOf(state.mine)),

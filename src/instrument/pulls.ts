@@ -30,27 +30,56 @@ export interface Pull {
 }
 
 /** Speaking length in m of string `index`, counted from 0 at the highest. */
-export function lengthOf(instrument: Pick<Instrument | Target, 'scale'> & { strings: readonly unknown[] }, index: number): number {
+export function lengthOf(
+  instrument: Pick<Instrument | Target, 'scale'> & { strings: readonly unknown[] },
+  index: number,
+): number {
   const { treble, bass } = instrument.scale;
   return stringScale({ treble, bass, index, count: instrument.strings.length });
 }
 
 /** The pull of one string of this gauge, length (m) and note. */
-export function pullOf({ gauge, note, a4, speakingLength }: { gauge: Gauge; note: string; a4: number; speakingLength: number }): Pull {
+export function pullOf({
+  gauge,
+  note,
+  a4,
+  speakingLength,
+}: {
+  gauge: Gauge;
+  note: string;
+  a4: number;
+  speakingLength: number;
+}): Pull {
   const construction = constructionOf(gauge);
   const frequency = noteFrequency(note, a4);
   const density = linearDensity(construction);
   const pull = tension({ speakingLength, frequency, linearDensity: density });
   const share = strengthShare({ construction, tension: pull });
-  return { note, gauge, construction, speakingLength, frequency, linearDensity: density, tension: pull, share, strain: strainState(share) };
+  return {
+    note,
+    gauge,
+    construction,
+    speakingLength,
+    frequency,
+    linearDensity: density,
+    tension: pull,
+    share,
+    strain: strainState(share),
+  };
 }
 
 /** Every string's pull; with `lengthRatio`, as if both scale lengths were multiplied by it. */
 export function pullsOf(instrument: Instrument, lengthRatio = 1): readonly Pull[] {
   return instrument.strings.map((string, i) =>
-    pullOf({ gauge: string, note: string.note, a4: instrument.a4, speakingLength: lengthOf(instrument, i) * lengthRatio }),
+    pullOf({
+      gauge: string,
+      note: string.note,
+      a4: instrument.a4,
+      speakingLength: lengthOf(instrument, i) * lengthRatio,
+    }),
   );
 }
 
 /** Sum of the pulls, N. */
-export const totalPull = (pulls: readonly { readonly tension: number }[]): number => pulls.reduce((sum, p) => sum + p.tension, 0);
+export const totalPull = (pulls: readonly { readonly tension: number }[]): number =>
+  pulls.reduce((sum, p) => sum + p.tension, 0);

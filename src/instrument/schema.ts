@@ -48,11 +48,19 @@ const body = {
 export const instrumentSchema = v.object({
   ...body,
   /** from the highest string */
-  strings: v.pipe(v.array(stringSchema), v.minLength(limits.strings.min), v.maxLength(limits.strings.max)),
+  strings: v.pipe(
+    v.array(stringSchema),
+    v.minLength(limits.strings.min),
+    v.maxLength(limits.strings.max),
+  ),
 });
 export const targetSchema = v.object({
   ...body,
-  strings: v.pipe(v.array(targetStringSchema), v.minLength(limits.strings.min), v.maxLength(limits.strings.max)),
+  strings: v.pipe(
+    v.array(targetStringSchema),
+    v.minLength(limits.strings.min),
+    v.maxLength(limits.strings.max),
+  ),
 });
 
 /** What a figure tries out on one string or on the whole instrument, without changing the instrument. */

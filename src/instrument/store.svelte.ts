@@ -89,7 +89,10 @@ class Store {
     if (remembered !== undefined) {
       const { state } = decode(remembered, initialState);
       if (state) this.#state = this.#settled = state;
-      else this.tell('What this device remembered could not be read; the workshop’s instrument stands in.');
+      else
+        this.tell(
+          'What this device remembered could not be read; the workshop’s instrument stands in.',
+        );
     }
     this.#readLink({ push: remembered !== undefined });
     window.addEventListener('popstate', () => this.#readLink({ push: true }));
@@ -129,15 +132,22 @@ class Store {
 
   #keep(): void {
     if (!remember(MEMORY, encode(this.#state))) {
-      this.tell('This device keeps nothing between visits. Copy the link to come back to this state.');
+      this.tell(
+        'This device keeps nothing between visits. Copy the link to come back to this state.',
+      );
     }
   }
 
   #shortcut(event: KeyboardEvent): void {
-    if (!(event.ctrlKey || event.metaKey) || event.altKey || event.key.toLowerCase() !== 'z') return;
+    if (!(event.ctrlKey || event.metaKey) || event.altKey || event.key.toLowerCase() !== 'z')
+      return;
     const target = event.target;
     // In a field the same keys undo typing, which is the browser's to do.
-    if (target instanceof HTMLElement && target.closest('input, textarea, select, [contenteditable]')) return;
+    if (
+      target instanceof HTMLElement &&
+      target.closest('input, textarea, select, [contenteditable]')
+    )
+      return;
     event.preventDefault();
     if (event.shiftKey) this.redo();
     else this.undo();

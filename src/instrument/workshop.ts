@@ -9,7 +9,8 @@ import type { Gauge, Instrument, State, Target } from './schema.ts';
 /** "26w" is a wound 26, "10" a plain ten. */
 export function readGauge(text: string): Gauge {
   const gauge = Number.parseFloat(text);
-  if (!Number.isFinite(gauge)) throw new RangeError(`gauge is "${text}"; permitted: thousandths, with w when wound`);
+  if (!Number.isFinite(gauge))
+    throw new RangeError(`gauge is "${text}"; permitted: thousandths, with w when wound`);
   return { kind: text.endsWith('w') ? 'wound' : 'plain', gauge };
 }
 
@@ -26,22 +27,25 @@ interface InstrumentData {
   readonly strings: readonly string[];
 }
 
-export const workshop: readonly WorkshopInstrument[] = (instruments as InstrumentData[]).map((d) => ({
-  id: d.id,
-  name: d.name,
-  about: d.about,
-  scale: { treble: fromInches(d.scale[0] ?? 25.5), bass: fromInches(d.scale.at(-1) ?? 25.5) },
-  a4: STANDARD_A4,
-  strings: d.strings.map((text) => {
-    const [note = 'E4', gauge = '10'] = text.split(' ');
-    return { note, ...readGauge(gauge) };
+export const workshop: readonly WorkshopInstrument[] = (instruments as InstrumentData[]).map(
+  (d) => ({
+    id: d.id,
+    name: d.name,
+    about: d.about,
+    scale: { treble: fromInches(d.scale[0] ?? 25.5), bass: fromInches(d.scale.at(-1) ?? 25.5) },
+    a4: STANDARD_A4,
+    strings: d.strings.map((text) => {
+      const [note = 'E4', gauge = '10'] = text.split(' ');
+      return { note, ...readGauge(gauge) };
+    }),
   }),
-}));
+);
 
 /** One of the workshop's instruments; throws RangeError for an unknown id. */
 export function workshopInstrument(id: string): Instrument {
   const found = workshop.find((w) => w.id === id);
-  if (!found) throw new RangeError(`id is "${id}"; permitted: ${workshop.map((w) => w.id).join(', ')}`);
+  if (!found)
+    throw new RangeError(`id is "${id}"; permitted: ${workshop.map((w) => w.id).join(', ')}`);
   const { name, scale, a4, strings } = found;
   return { name, scale, a4, strings };
 }
@@ -52,7 +56,9 @@ export interface StringSet {
   readonly constructions: readonly Construction[];
 }
 
-export const sets: readonly StringSet[] = (setData as { name: string; gauges: (string | number)[] }[]).map((d) => {
+export const sets: readonly StringSet[] = (
+  setData as { name: string; gauges: (string | number)[] }[]
+).map((d) => {
   const list = d.gauges.map((g) => readGauge(String(g)));
   return { name: d.name, gauges: list, constructions: list.map(constructionOf) };
 });
@@ -67,7 +73,9 @@ export const tunings: readonly Tuning[] = tuningData as Tuning[];
 
 /** The tuning that these notes make, if it has a name. */
 export const tuningOf = (notes: readonly string[]): Tuning | undefined =>
-  tunings.find((t) => t.notes.length === notes.length && t.notes.every((note, i) => note === notes[i]));
+  tunings.find(
+    (t) => t.notes.length === notes.length && t.notes.every((note, i) => note === notes[i]),
+  );
 
 /** An instrument with its gauges left open. */
 export const asTarget = ({ name, scale, a4, strings }: Instrument): Target => ({

@@ -93,13 +93,17 @@ export function layers(c: WoundString): readonly Layer[] {
     const last = index === c.wraps.length - 1;
     const wire = wrap.diameter ?? (last ? (c.diameter - inner) / 2 : undefined);
     if (wire === undefined) {
-      throw new RangeError(`wraps[${index}].diameter is missing; permitted: only the last wrap's may be left out`);
+      throw new RangeError(
+        `wraps[${index}].diameter is missing; permitted: only the last wrap's may be left out`,
+      );
     }
     inRange(`wraps[${index}].diameter`, wire, diameterRange);
     const layer = { wire, inner, material: wrap.material };
     inner += 2 * wire;
     if (last && Math.abs(inner - c.diameter) > 1e-3 * c.diameter) {
-      throw new RangeError(`diameter is ${c.diameter}; permitted: what core and wraps add up to, ${inner} m`);
+      throw new RangeError(
+        `diameter is ${c.diameter}; permitted: what core and wraps add up to, ${inner} m`,
+      );
     }
     return layer;
   });
@@ -124,7 +128,9 @@ export function linearDensity(c: Construction, seat: WrapSeat = 'corners'): numb
   let sum = material(c.core.material).density.value * coreArea(c);
   layers(c).forEach(({ wire, inner, material: id }, index) => {
     const hugs = seat === 'flats' && index === 0 && c.core.shape === 'hex';
-    const ratio = hugs ? huggingLengthRatio({ flats: c.core.diameter, wire }) : wrapLengthRatio({ inner, wire });
+    const ratio = hugs
+      ? huggingLengthRatio({ flats: c.core.diameter, wire })
+      : wrapLengthRatio({ inner, wire });
     sum += material(id).density.value * circleArea(wire) * ratio;
   });
   return sum;
@@ -135,7 +141,10 @@ export function linearDensity(c: Construction, seat: WrapSeat = 'corners'): numb
  * the materials' density, and the wrap hugging a hex core's flats instead of standing on its corners.
  * A measured string has none here: its uncertainty is its scale's.
  */
-export function linearDensityBounds(c: Construction): { readonly low: number; readonly high: number } {
+export function linearDensityBounds(c: Construction): {
+  readonly low: number;
+  readonly high: number;
+} {
   if (c.kind === 'measured') return { low: 0, high: 0 };
   const nominal = linearDensity(c);
   const relative = (id: MaterialId) => material(id).density.tolerance / material(id).density.value;
@@ -149,7 +158,8 @@ export function linearDensityBounds(c: Construction): { readonly low: number; re
 /** Axial stiffness E A in N: of the wire, or of a wound string's core, since a close wrap gives like a spring. */
 export function axialStiffness(c: Construction): number {
   if (c.kind === 'measured') {
-    if (c.axialStiffness === undefined) throw new RangeError('axialStiffness is missing; permitted: a measured string that names it');
+    if (c.axialStiffness === undefined)
+      throw new RangeError('axialStiffness is missing; permitted: a measured string that names it');
     return inRange('axialStiffness', c.axialStiffness, { min: 0, open: true, unit: 'N' });
   }
   const id = c.kind === 'plain' ? c.material : c.core.material;

@@ -23,7 +23,13 @@ export function felt(difference: number): Felt {
 }
 
 /** Relative difference of `value` from `reference`: 0.05 is five per cent more. */
-export function relativeDifference({ value, reference }: { value: number; reference: number }): number {
+export function relativeDifference({
+  value,
+  reference,
+}: {
+  value: number;
+  reference: number;
+}): number {
   inRange('value', value, { min: 0 });
   inRange('reference', reference, { min: 0, open: true });
   return value / reference - 1;

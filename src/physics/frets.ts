@@ -7,7 +7,15 @@ import { inRange, speakingLengthRange } from './guard.ts';
 const divisionsRange = { min: 1, max: 1200, whole: true };
 
 /** Distance in m from the nut to a fret; `fret` may be fractional (a slide, a finger), `divisions` a whole number to the octave. */
-export function fretPosition({ scaleLength, fret, divisions = 12 }: { scaleLength: number; fret: number; divisions?: number }): number {
+export function fretPosition({
+  scaleLength,
+  fret,
+  divisions = 12,
+}: {
+  scaleLength: number;
+  fret: number;
+  divisions?: number;
+}): number {
   inRange('scaleLength', scaleLength, speakingLengthRange);
   inRange('fret', fret, { min: 0, max: 10_000 });
   inRange('divisions', divisions, divisionsRange);
@@ -15,7 +23,15 @@ export function fretPosition({ scaleLength, fret, divisions = 12 }: { scaleLengt
 }
 
 /** Speaking length in m of a string stopped at a fret. */
-export function stoppedLength({ scaleLength, fret, divisions = 12 }: { scaleLength: number; fret: number; divisions?: number }): number {
+export function stoppedLength({
+  scaleLength,
+  fret,
+  divisions = 12,
+}: {
+  scaleLength: number;
+  fret: number;
+  divisions?: number;
+}): number {
   return scaleLength - fretPosition({ scaleLength, fret, divisions });
 }
 
@@ -23,7 +39,17 @@ export function stoppedLength({ scaleLength, fret, divisions = 12 }: { scaleLeng
  * Scale length in m of one string between a treble and a bass scale, evenly spaced strings along straight nut and saddle lines.
  * `index` counts from 0 at the treble side.
  */
-export function stringScale({ treble, bass, index, count }: { treble: number; bass: number; index: number; count: number }): number {
+export function stringScale({
+  treble,
+  bass,
+  index,
+  count,
+}: {
+  treble: number;
+  bass: number;
+  index: number;
+  count: number;
+}): number {
   inRange('treble', treble, speakingLengthRange);
   inRange('bass', bass, speakingLengthRange);
   inRange('count', count, { min: 1, max: 100, whole: true });

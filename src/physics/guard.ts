@@ -24,7 +24,8 @@ export function inRange(name: string, value: number, range: Range): number {
 function describe({ min, max, open, whole }: Range, unit: string): string {
   const low = min === undefined ? '' : `${open ? 'more than' : 'at least'} ${min}`;
   const high = max === undefined ? '' : `at most ${max}`;
-  const bounds = [whole ? 'a whole number' : '', low, high].filter(Boolean).join(', ') || 'any finite number';
+  const bounds =
+    [whole ? 'a whole number' : '', low, high].filter(Boolean).join(', ') || 'any finite number';
   return unit ? `${bounds} ${unit}` : bounds;
 }
 

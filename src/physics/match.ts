@@ -39,12 +39,18 @@ export interface Match extends Candidate {
 // A residual this small is rounding: the drawer holds exactly what was wanted.
 const EXACT = 1e-9;
 
-interface Entry { readonly construction: Construction; readonly density: number }
+interface Entry {
+  readonly construction: Construction;
+  readonly density: number;
+}
 
 // Sorting a drawer costs more than a search in it, and a page searches the same drawer at every step of a drag.
 const sorted = new WeakMap<readonly Construction[], Map<string, readonly Entry[]>>();
 
-function entriesOf(drawer: readonly Construction[], kind: Construction['kind'] | undefined): readonly Entry[] {
+function entriesOf(
+  drawer: readonly Construction[],
+  kind: Construction['kind'] | undefined,
+): readonly Entry[] {
   const byKind = sorted.get(drawer) ?? new Map<string, readonly Entry[]>();
   sorted.set(drawer, byKind);
   const known = byKind.get(kind ?? 'any');
@@ -79,7 +85,9 @@ function check({ speakingLength, frequency, tension }: Wanted): void {
  * difference, with its neighbours. A string that the pull would break is never picked. Undefined when none is left.
  * The drawer must not be changed after its first use.
  */
-export function bestMatch(wanted: Wanted & { readonly drawer: readonly Construction[] }): Match | undefined {
+export function bestMatch(
+  wanted: Wanted & { readonly drawer: readonly Construction[] },
+): Match | undefined {
   check(wanted);
   const { speakingLength, frequency, tension, drawer, kind } = wanted;
   const entries = entriesOf(drawer, kind);
@@ -89,7 +97,8 @@ export function bestMatch(wanted: Wanted & { readonly drawer: readonly Construct
     const share = strengthShare({ construction: entry.construction, tension: pull });
     return { construction: entry.construction, tension: pull, residual: pull / tension - 1, share };
   };
-  const holds = (c: Candidate | undefined): c is Candidate => c !== undefined && strainState(c.share) !== 'broken';
+  const holds = (c: Candidate | undefined): c is Candidate =>
+    c !== undefined && strainState(c.share) !== 'broken';
   const ideal = linearDensityFor({ speakingLength, frequency, tension });
   const split = firstAtLeast(entries, ideal);
   // Walk outwards from the ideal on either side to the nearest string that holds.
@@ -108,7 +117,12 @@ export function bestMatch(wanted: Wanted & { readonly drawer: readonly Construct
       : split === entries.length && pick.residual < -EXACT
         ? 'heaviest'
         : undefined;
-  return { ...pick, lighter: candidate(entries[at - 1]), heavier: candidate(entries[at + 1]), drawerEnd };
+  return {
+    ...pick,
+    lighter: candidate(entries[at - 1]),
+    heavier: candidate(entries[at + 1]),
+    drawerEnd,
+  };
 }
 
 function nearer(a: Candidate | undefined, b: Candidate | undefined): Candidate | undefined {
@@ -119,13 +133,23 @@ function nearer(a: Candidate | undefined, b: Candidate | undefined): Candidate |
 /** The nearest construction alone: see `bestMatch`. */
 export function nearestConstruction(
   wanted: Wanted & { readonly drawer: readonly Construction[] },
-): { readonly construction: Construction; readonly tension: number; readonly residual: number } | undefined {
+):
+  | { readonly construction: Construction; readonly tension: number; readonly residual: number }
+  | undefined {
   const match = bestMatch(wanted);
-  return match && { construction: match.construction, tension: match.tension, residual: match.residual };
+  return (
+    match && { construction: match.construction, tension: match.tension, residual: match.residual }
+  );
 }
 
 /** One match for each string; a string's kind is kept when its `kind` is given. */
-export function match({ strings, drawer }: { strings: readonly Wanted[]; drawer: readonly Construction[] }): readonly (Match | undefined)[] {
+export function match({
+  strings,
+  drawer,
+}: {
+  strings: readonly Wanted[];
+  drawer: readonly Construction[];
+}): readonly (Match | undefined)[] {
   return strings.map((wanted) => bestMatch({ ...wanted, drawer }));
 }
 
@@ -142,9 +166,13 @@ export interface SetScore<S> {
 }
 
 /** Sets that have as many strings as are wanted, ranked from the most even match; sets that would break come last. */
-export function rankSets<S extends { readonly constructions: readonly Construction[] }>(
-  { strings, sets }: { strings: readonly Wanted[]; sets: readonly S[] },
-): readonly SetScore<S>[] {
+export function rankSets<S extends { readonly constructions: readonly Construction[] }>({
+  strings,
+  sets,
+}: {
+  strings: readonly Wanted[];
+  sets: readonly S[];
+}): readonly SetScore<S>[] {
   strings.forEach(check);
   return sets
     .filter((set) => set.constructions.length === strings.length)
@@ -152,7 +180,10 @@ export function rankSets<S extends { readonly constructions: readonly Constructi
     .sort((a, b) => Number(a.breaks) - Number(b.breaks) || a.unevenness - b.unevenness);
 }
 
-function score<S extends { readonly constructions: readonly Construction[] }>(set: S, strings: readonly Wanted[]): SetScore<S> {
+function score<S extends { readonly constructions: readonly Construction[] }>(
+  set: S,
+  strings: readonly Wanted[],
+): SetScore<S> {
   const residuals: number[] = [];
   let breaks = false;
   let squares = 0;
@@ -167,5 +198,11 @@ function score<S extends { readonly constructions: readonly Construction[] }>(se
     if (Math.abs(residual) > Math.abs(worst)) worst = residual;
     breaks ||= strainState(strengthShare({ construction, tension: pull })) === 'broken';
   });
-  return { set, residuals, unevenness: Math.sqrt(squares / Math.max(1, strings.length)), worst, breaks };
+  return {
+    set,
+    residuals,
+    unevenness: Math.sqrt(squares / Math.max(1, strings.length)),
+    worst,
+    breaks,
+  };
 }

@@ -24,8 +24,18 @@ export interface Material {
 
 const GPa = 1e9;
 
-const callister = (value: number, tolerance: number): Constant => ({ value, tolerance, source: 'callister', status: 'read' });
-const millSheet = (value: number, tolerance: number): Constant => ({ value, tolerance, source: 'mill-sheet-bronze', status: 'read' });
+const callister = (value: number, tolerance: number): Constant => ({
+  value,
+  tolerance,
+  source: 'callister',
+  status: 'read',
+});
+const millSheet = (value: number, tolerance: number): Constant => ({
+  value,
+  tolerance,
+  source: 'mill-sheet-bronze',
+  status: 'read',
+});
 
 const steelDensity = callister(7850, 30);
 
@@ -43,14 +53,31 @@ export const materials = {
     modulus: callister(207 * GPa, 5 * GPa),
     note: 'taken as steel; the plating is inside the tolerance',
   },
-  nickel: { name: 'nickel, commercially pure', density: callister(8880, 30), modulus: callister(204 * GPa, 5 * GPa) },
+  nickel: {
+    name: 'nickel, commercially pure',
+    density: callister(8880, 30),
+    modulus: callister(204 * GPa, 5 * GPa),
+  },
   stainless430: {
     name: 'stainless steel, grade 430',
     density: { value: 7700, tolerance: 50, source: 'handbook-stainless', status: 'second-hand' },
-    modulus: { value: 200 * GPa, tolerance: 5 * GPa, source: 'handbook-stainless', status: 'second-hand' },
+    modulus: {
+      value: 200 * GPa,
+      tolerance: 5 * GPa,
+      source: 'handbook-stainless',
+      status: 'second-hand',
+    },
   },
-  phosphorBronze: { name: 'phosphor bronze', density: millSheet(8860, 50), modulus: millSheet(110 * GPa, 5 * GPa) },
-  bronze8020: { name: '80/20 bronze', density: millSheet(8660, 50), modulus: millSheet(110 * GPa, 5 * GPa) },
+  phosphorBronze: {
+    name: 'phosphor bronze',
+    density: millSheet(8860, 50),
+    modulus: millSheet(110 * GPa, 5 * GPa),
+  },
+  bronze8020: {
+    name: '80/20 bronze',
+    density: millSheet(8660, 50),
+    modulus: millSheet(110 * GPa, 5 * GPa),
+  },
 } as const satisfies Readonly<Record<string, Material>>;
 
 export type MaterialId = keyof typeof materials;
@@ -60,7 +87,9 @@ export const isMaterialId = (id: string): id is MaterialId => Object.hasOwn(mate
 /** Looks a material up; throws RangeError when the id is unknown. */
 export function material(id: MaterialId): Material {
   if (!isMaterialId(id)) {
-    throw new RangeError(`material is "${String(id)}"; permitted: ${Object.keys(materials).join(', ')}`);
+    throw new RangeError(
+      `material is "${String(id)}"; permitted: ${Object.keys(materials).join(', ')}`,
+    );
   }
   return materials[id];
 }

@@ -6,14 +6,28 @@ import { frequencyRange, inRange } from './guard.ts';
 
 export const STANDARD_A4 = 440;
 
-const letterSemitones: Readonly<Record<string, number>> = { C: 0, D: 2, E: 4, F: 5, G: 7, A: 9, B: 11 };
+const letterSemitones: Readonly<Record<string, number>> = {
+  C: 0,
+  D: 2,
+  E: 4,
+  F: 5,
+  G: 7,
+  A: 9,
+  B: 11,
+};
 const sharpNames = ['C', 'C#', 'D', 'D#', 'E', 'F', 'F#', 'G', 'G#', 'A', 'A#', 'B'] as const;
 const flatNames = ['C', 'Db', 'D', 'Eb', 'E', 'F', 'Gb', 'G', 'Ab', 'A', 'Bb', 'B'] as const;
 /** From C-9 to B9: what one digit of octave can write, so that names and numbers map both ways. */
 const noteNumbers = { min: -96, max: 131 };
 const notePattern = /^([A-Ga-g])(##|#|x|bb|b|♯|♭)?(-?\d)$/;
 const accidentalSemitones: Readonly<Record<string, number>> = {
-  '#': 1, '♯': 1, '##': 2, x: 2, b: -1, '♭': -1, bb: -2,
+  '#': 1,
+  '♯': 1,
+  '##': 2,
+  x: 2,
+  b: -1,
+  '♭': -1,
+  bb: -2,
 };
 
 /** Semitones above C-1, so that A4 is 69 and middle C is 60. Throws RangeError when `note` is not scientific pitch notation. */
@@ -22,7 +36,9 @@ export function noteNumber(note: string): number {
   const letter = match?.[1];
   const octave = match?.[3];
   if (letter === undefined || octave === undefined) {
-    throw new RangeError(`note is "${note}"; permitted: a letter A to G, an accidental # or b if needed, and an octave, as in E4, C#3, Bb1`);
+    throw new RangeError(
+      `note is "${note}"; permitted: a letter A to G, an accidental # or b if needed, and an octave, as in E4, C#3, Bb1`,
+    );
   }
   const semitones = letterSemitones[letter.toUpperCase()] ?? 0;
   const accidental = accidentalSemitones[match?.[2] ?? ''] ?? 0;
@@ -43,10 +59,17 @@ export function noteFrequency(note: string, a4: number = STANDARD_A4): number {
 }
 
 /** The nearest note to a frequency in Hz, and how many cents the frequency lies above it. */
-export function nearestNote(frequency: number, a4: number = STANDARD_A4): { readonly note: string; readonly cents: number } {
+export function nearestNote(
+  frequency: number,
+  a4: number = STANDARD_A4,
+): { readonly note: string; readonly cents: number } {
   inRange('a4', a4, frequencyRange);
   const at = (number: number) => a4 * 2 ** ((number - 69) / 12);
-  inRange('frequency', frequency, { min: at(noteNumbers.min), max: at(noteNumbers.max), unit: 'Hz' });
+  inRange('frequency', frequency, {
+    min: at(noteNumbers.min),
+    max: at(noteNumbers.max),
+    unit: 'Hz',
+  });
   const exact = 69 + 12 * Math.log2(frequency / a4);
   const number = Math.round(exact);
   return { note: noteName(number), cents: 100 * (exact - number) };

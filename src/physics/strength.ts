@@ -15,17 +15,30 @@ export const strengthSource = 'astm-a228';
 
 /** Wire diameter in thousandths of an inch, minimum tensile strength in ksi. */
 const a228Minimum: readonly (readonly [number, number])[] = [
-  [8, 399], [9, 393], [10, 387], [11, 382], [12, 377], [13, 373], [14, 369], [15, 365], [16, 362],
-  [18, 356], [20, 350], [22, 345], [24, 341], [26, 337],
+  [8, 399],
+  [9, 393],
+  [10, 387],
+  [11, 382],
+  [12, 377],
+  [13, 373],
+  [14, 369],
+  [15, 365],
+  [16, 362],
+  [18, 356],
+  [20, 350],
+  [22, 345],
+  [24, 341],
+  [26, 337],
 ];
 
 /** The share of the minimum strength above which a pick carries a caution: the elastic limit of music wire starts there (Shigley, 65-75 %). */
 export const CAUTION_SHARE = 0.65;
 
 /** The tabulated points, as diameter in m and strength in Pa. */
-export const minimumStrengthTable: readonly { readonly diameter: number; readonly strength: number }[] = a228Minimum.map(
-  ([thou, ksi]) => ({ diameter: fromThousandths(thou), strength: ksi * KSI }),
-);
+export const minimumStrengthTable: readonly {
+  readonly diameter: number;
+  readonly strength: number;
+}[] = a228Minimum.map(([thou, ksi]) => ({ diameter: fromThousandths(thou), strength: ksi * KSI }));
 
 /**
  * Minimum tensile strength in Pa of music wire of `diameter` m, interpolated linearly in the table.
@@ -33,7 +46,9 @@ export const minimumStrengthTable: readonly { readonly diameter: number; readonl
  * thicker than its last there is no value: undefined.
  */
 export function minimumStrength(diameter: number): number | undefined {
-  const thou = thousandths(inRange('diameter', diameter, { min: 0, open: true, max: 0.02, unit: 'm' }));
+  const thou = thousandths(
+    inRange('diameter', diameter, { min: 0, open: true, max: 0.02, unit: 'm' }),
+  );
   const [first, last] = [a228Minimum[0], a228Minimum.at(-1)];
   if (!first || !last || thou > last[0] + 1e-9) return undefined;
   if (thou <= first[0]) return first[1] * KSI;
@@ -48,7 +63,13 @@ export function minimumStrength(diameter: number): number | undefined {
 }
 
 /** Stress in Pa in the wire, or in a wound string's core, which carries the pull alone. Undefined for a measured string. */
-export function coreStress({ construction, tension }: { construction: Construction; tension: number }): number | undefined {
+export function coreStress({
+  construction,
+  tension,
+}: {
+  construction: Construction;
+  tension: number;
+}): number | undefined {
   inRange('tension', tension, tensionRange);
   return construction.kind === 'measured' ? undefined : tension / coreArea(construction);
 }
@@ -57,7 +78,13 @@ export function coreStress({ construction, tension }: { construction: Constructi
  * Core stress as a share of the tabulated minimum strength: 1 is where a wire may break that only just meets the standard.
  * Undefined where the construction or the table gives no value. A hex core is judged by the round wire of its flats.
  */
-export function strengthShare({ construction, tension }: { construction: Construction; tension: number }): number | undefined {
+export function strengthShare({
+  construction,
+  tension,
+}: {
+  construction: Construction;
+  tension: number;
+}): number | undefined {
   const stress = coreStress({ construction, tension });
   if (stress === undefined || construction.kind === 'measured') return undefined;
   const wire = construction.kind === 'plain' ? construction : construction.core;

@@ -2,12 +2,26 @@
  * Mersenne's law for the fundamental of an ideal string, f = (1/2L) sqrt(T/mu), solved for each of its four quantities.
  * Source: Ling, Moebs, Sanny, University Physics Vol. 1 (OpenStax 2016), chapter 16; derived in the course's first chapter.
  */
-import { frequencyRange, inRange, linearDensityRange, speakingLengthRange, tensionRange } from './guard.ts';
+import {
+  frequencyRange,
+  inRange,
+  linearDensityRange,
+  speakingLengthRange,
+  tensionRange,
+} from './guard.ts';
 
-interface Length { readonly speakingLength: number }
-interface Frequency { readonly frequency: number }
-interface Density { readonly linearDensity: number }
-interface Tension { readonly tension: number }
+interface Length {
+  readonly speakingLength: number;
+}
+interface Frequency {
+  readonly frequency: number;
+}
+interface Density {
+  readonly linearDensity: number;
+}
+interface Tension {
+  readonly tension: number;
+}
 
 const checkLength = (v: number) => inRange('speakingLength', v, speakingLengthRange);
 const checkFrequency = (v: number) => inRange('frequency', v, frequencyRange);
@@ -15,25 +29,46 @@ const checkDensity = (v: number) => inRange('linearDensity', v, linearDensityRan
 const checkTension = (v: number) => inRange('tension', v, tensionRange);
 
 /** Tension in N that brings a string of `linearDensity` kg/m and `speakingLength` m to `frequency` Hz. */
-export function tension({ speakingLength, frequency, linearDensity }: Length & Frequency & Density): number {
+export function tension({
+  speakingLength,
+  frequency,
+  linearDensity,
+}: Length & Frequency & Density): number {
   const speed = 2 * checkLength(speakingLength) * checkFrequency(frequency);
   return checkDensity(linearDensity) * speed * speed;
 }
 
 /** Frequency in Hz of the fundamental at `tension` N. */
-export function frequency({ speakingLength, tension, linearDensity }: Length & Tension & Density): number {
-  return Math.sqrt(checkTension(tension) / checkDensity(linearDensity)) / (2 * checkLength(speakingLength));
+export function frequency({
+  speakingLength,
+  tension,
+  linearDensity,
+}: Length & Tension & Density): number {
+  return (
+    Math.sqrt(checkTension(tension) / checkDensity(linearDensity)) /
+    (2 * checkLength(speakingLength))
+  );
 }
 
 /** Linear density in kg/m that needs `tension` N at this length and pitch. */
-export function linearDensityFor({ speakingLength, frequency, tension }: Length & Frequency & Tension): number {
+export function linearDensityFor({
+  speakingLength,
+  frequency,
+  tension,
+}: Length & Frequency & Tension): number {
   const speed = 2 * checkLength(speakingLength) * checkFrequency(frequency);
   return checkTension(tension) / (speed * speed);
 }
 
 /** Speaking length in m at which this string sounds `frequency` Hz under `tension` N. */
-export function speakingLengthFor({ frequency, tension, linearDensity }: Frequency & Tension & Density): number {
-  return Math.sqrt(checkTension(tension) / checkDensity(linearDensity)) / (2 * checkFrequency(frequency));
+export function speakingLengthFor({
+  frequency,
+  tension,
+  linearDensity,
+}: Frequency & Tension & Density): number {
+  return (
+    Math.sqrt(checkTension(tension) / checkDensity(linearDensity)) / (2 * checkFrequency(frequency))
+  );
 }
 
 /** Speed in m/s of a transverse wave: sqrt(T/mu). */
@@ -45,10 +80,19 @@ export function waveSpeed({ tension, linearDensity }: Tension & Density): number
  * Sensitivities of the tension: by how many per cent it changes for one per cent of change in each quantity,
  * the exponents of T = 4 mu L^2 f^2; and the exact ratio for finite changes.
  */
-export const tensionExponents = { speakingLength: 2, frequency: 2, linearDensity: 1, diameter: 2 } as const;
+export const tensionExponents = {
+  speakingLength: 2,
+  frequency: 2,
+  linearDensity: 1,
+  diameter: 2,
+} as const;
 
 /** The factor by which tension changes when each quantity is multiplied by the given ratio (1 if not given). */
-export function tensionRatio({ speakingLength = 1, frequency = 1, linearDensity = 1 }: Partial<Length & Frequency & Density>): number {
+export function tensionRatio({
+  speakingLength = 1,
+  frequency = 1,
+  linearDensity = 1,
+}: Partial<Length & Frequency & Density>): number {
   const ratio = { min: 0, open: true, max: 1e6 };
   inRange('speakingLength', speakingLength, ratio);
   inRange('frequency', frequency, ratio);

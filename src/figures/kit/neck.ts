@@ -17,7 +17,11 @@ export interface NeckString {
 export interface Neck {
   readonly strings: readonly NeckString[];
   /** Each fret's ends at the highest and the lowest string, m */
-  readonly frets: readonly { readonly fret: number; readonly treble: number; readonly bass: number }[];
+  readonly frets: readonly {
+    readonly fret: number;
+    readonly treble: number;
+    readonly bass: number;
+  }[];
 }
 
 /** Strings and frets of an instrument; one scale length gives square frets, two give fanned ones. */

@@ -24,13 +24,19 @@ export interface Slide {
   readonly ondone: () => void;
 }
 
-const clamp = (value: number, { min, max }: Pick<Slide, 'min' | 'max'>): number => Math.min(max, Math.max(min, value));
+const clamp = (value: number, { min, max }: Pick<Slide, 'min' | 'max'>): number =>
+  Math.min(max, Math.max(min, value));
 
 // Rounding in decimals keeps 0.1 steps from drifting into 0.30000000000000004.
-const snap = (value: number, to: number): number => (to > 0 ? Number((Math.round(value / to) * to).toPrecision(12)) : value);
+const snap = (value: number, to: number): number =>
+  to > 0 ? Number((Math.round(value / to) * to).toPrecision(12)) : value;
 
 /** The value that a key asks for, or undefined when the key is not a slider's. */
-export function keyedValue(key: string, shift: boolean, slide: Pick<Slide, 'value' | 'min' | 'max' | 'step' | 'fine' | 'page'>): number | undefined {
+export function keyedValue(
+  key: string,
+  shift: boolean,
+  slide: Pick<Slide, 'value' | 'min' | 'max' | 'step' | 'fine' | 'page'>,
+): number | undefined {
   const { value, min, max, step, fine, page } = slide;
   const small = shift ? fine : step;
   switch (key) {
@@ -68,14 +74,27 @@ export const slideAria = ({ value, min, max, label, text, axis }: Slide) => ({
 /** Makes an element slide. `get` is asked at every event, so it always sees the present value. */
 export function slide(get: () => Slide): Attachment<HTMLElement> {
   return (element) => {
-    let drag: { readonly pointer: number; readonly from: number; readonly value: number; readonly scale: number } | undefined;
+    let drag:
+      | {
+          readonly pointer: number;
+          readonly from: number;
+          readonly value: number;
+          readonly scale: number;
+        }
+      | undefined;
     let keyed = false;
-    const at = (event: PointerEvent): number => (get().axis === 'x' ? event.clientX : event.clientY);
+    const at = (event: PointerEvent): number =>
+      get().axis === 'x' ? event.clientX : event.clientY;
 
     const down = (event: PointerEvent): void => {
       if (event.button !== 0) return;
       // The only time geometry is read: while dragging nothing forces a layout.
-      drag = { pointer: event.pointerId, from: at(event), value: get().value, scale: get().pixelsPerUnit(element) };
+      drag = {
+        pointer: event.pointerId,
+        from: at(event),
+        value: get().value,
+        scale: get().pixelsPerUnit(element),
+      };
       element.setPointerCapture(event.pointerId);
       element.dataset.dragging = '';
     };

@@ -6,4 +6,5 @@ const PER_THOUSANDTH = 0.12;
 export const drawnThickness = (gauge: number): number => Math.max(0.9, gauge * PER_THOUSANDTH);
 
 /** Position across of string `index`: the highest at `high`, the lowest at `low`. */
-export const acrossAt = (across: number, high: number, low: number): number => high + (low - high) * across;
+export const acrossAt = (across: number, high: number, low: number): number =>
+  high + (low - high) * across;

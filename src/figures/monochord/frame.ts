@@ -22,7 +22,8 @@ const ROOM = 1.36;
 const longest = ({ scale }: Instrument): number => Math.max(scale.treble, scale.bass);
 
 /** Units of drawing for a metre of this instrument. */
-export const perMetre = (instrument: Instrument): number => (frame.floor - frame.nut) / Math.min(limits.scale.max, longest(instrument) * ROOM);
+export const perMetre = (instrument: Instrument): number =>
+  (frame.floor - frame.nut) / Math.min(limits.scale.max, longest(instrument) * ROOM);
 
 export interface LengthDomain {
   readonly min: number;

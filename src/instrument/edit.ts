@@ -1,0 +1,101 @@
+/** Changes to an instrument, each a pure function from the old one to the new. */
+import { bestMatch, noteFrequency, noteName, noteNumber } from '../physics/index.ts';
+import { drawer, gaugeOf } from './drawer.ts';
+import { lengthOf, pullOf } from './pulls.ts';
+import { limits, type Gauge, type Instrument, type StringSpec, type Target } from './schema.ts';
+
+const FOURTH = 5;
+
+const replaced = <T>(list: readonly T[], index: number, item: T): readonly T[] =>
+  list.map((old, i) => (i === index ? item : old));
+
+/** A note so many semitones away, held within the site's range; flats stay flats. */
+export function transpose(note: string, semitones: number): string {
+  const number = Math.min(limits.note.max, Math.max(limits.note.min, noteNumber(note) + semitones));
+  return noteName(number, { flats: note.includes('b') });
+}
+
+/** The note of a string added below another: a fourth lower, as most fretted instruments are tuned. */
+const below = (note: string): string => transpose(note, -FOURTH);
+
+/** A string a fourth below the lowest, with the drawer's gauge nearest to the lowest one's pull. */
+function addedString(instrument: Instrument): StringSpec | undefined {
+  const at = instrument.strings.length - 1;
+  const last = instrument.strings[at];
+  if (!last) return undefined;
+  const speakingLength = lengthOf(instrument, at);
+  const { tension } = pullOf({ gauge: last, note: last.note, a4: instrument.a4, speakingLength });
+  const note = below(last.note);
+  const frequency = noteFrequency(note, instrument.a4);
+  const best = bestMatch({ speakingLength, frequency, tension, drawer, kind: 'wound' });
+  return best && { note, ...gaugeOf(best.construction) };
+}
+
+/** The instrument with `count` strings: the lowest are dropped, or lower ones added. */
+export function withCount(instrument: Instrument, count: number): Instrument {
+  let next: Instrument = { ...instrument, strings: instrument.strings.slice(0, count) };
+  while (next.strings.length < Math.min(count, limits.strings.max)) {
+    const string = addedString(next);
+    if (!string) return next;
+    next = { ...next, strings: [...next.strings, string] };
+  }
+  return next;
+}
+
+/** As `withCount`, for an instrument whose gauges are still to be picked. */
+export function withTargetCount(target: Target, count: number): Target {
+  let strings = target.strings.slice(0, count);
+  while (strings.length < Math.min(count, limits.strings.max)) {
+    strings = [...strings, { note: below(strings.at(-1)?.note ?? 'E4') }];
+  }
+  return { ...target, strings };
+}
+
+export const withNote = <T extends Instrument | Target>(
+  instrument: T,
+  index: number,
+  note: string,
+): T => ({
+  ...instrument,
+  strings: instrument.strings.map((string, i) => (i === index ? { ...string, note } : string)),
+});
+
+/** The instrument retuned to these notes; it takes their number of strings. */
+export const withNotes = (instrument: Instrument, notes: readonly string[]): Instrument => {
+  const counted = withCount(instrument, notes.length);
+  return {
+    ...counted,
+    strings: counted.strings.map((string, i) => ({ ...string, note: notes[i] ?? string.note })),
+  };
+};
+
+export const withTargetNotes = (target: Target, notes: readonly string[]): Target => {
+  const counted = withTargetCount(target, notes.length);
+  return {
+    ...counted,
+    strings: counted.strings.map((string, i) => ({ ...string, note: notes[i] ?? string.note })),
+  };
+};
+
+/** Another gauge on one string; a unit weight that was known for the old one goes with it. */
+export const withGauge = (instrument: Instrument, index: number, gauge: Gauge): Instrument => {
+  const old = instrument.strings[index];
+  return old
+    ? { ...instrument, strings: replaced(instrument.strings, index, { note: old.note, ...gauge }) }
+    : instrument;
+};
+
+/** A gauge pinned on one string of the instrument to be strung; undefined leaves the pick to the drawer. */
+export const withPick = (target: Target, index: number, pick: Gauge | undefined): Target => {
+  const old = target.strings[index];
+  return old
+    ? {
+        ...target,
+        strings: replaced(
+          target.strings,
+          index,
+          pick ? { note: old.note, pick } : { note: old.note },
+        ),
+      }
+    : target;
+};
