@@ -3,6 +3,7 @@
  * Arrow: one step; Shift+arrow: a finer one; Page: a larger one; Home and End: the ends; Escape: back to before the drag.
  */
 import type { Attachment } from 'svelte/attachments';
+import { keyedStop, nearestStop } from './stops.ts';
 
 export interface Slide {
   readonly value: number;
@@ -14,6 +15,8 @@ export interface Slide {
   readonly fine: number;
   /** What a Page key adds */
   readonly page: number;
+  /** The only values that it takes, rising, where they are not evenly spaced: keys go from one to the next, Page keys `page` of them on */
+  readonly stops?: readonly number[];
   readonly label: string;
   /** The value as it is shown, with its unit */
   readonly text: string;
@@ -31,13 +34,18 @@ const clamp = (value: number, { min, max }: Pick<Slide, 'min' | 'max'>): number 
 const snap = (value: number, to: number): number =>
   to > 0 ? Number((Math.round(value / to) * to).toPrecision(12)) : value;
 
+// A value that was converted between units and back is still the same value.
+const differs = (value: number, { value: old, fine }: Pick<Slide, 'value' | 'fine'>): boolean =>
+  Math.abs(value - old) > Math.abs(fine) * 1e-6;
+
 /** The value that a key asks for, or undefined when the key is not a slider's. */
 export function keyedValue(
   key: string,
   shift: boolean,
-  slide: Pick<Slide, 'value' | 'min' | 'max' | 'step' | 'fine' | 'page'>,
+  slide: Pick<Slide, 'value' | 'min' | 'max' | 'step' | 'fine' | 'page' | 'stops'>,
 ): number | undefined {
-  const { value, min, max, step, fine, page } = slide;
+  const { value, min, max, step, fine, page, stops } = slide;
+  if (stops) return keyedStop(key, { value, page, stops });
   const small = shift ? fine : step;
   switch (key) {
     case 'ArrowRight':
@@ -59,14 +67,16 @@ export function keyedValue(
   }
 }
 
+const tidy = (value: number): number => Number(value.toPrecision(6));
+
 /** The attributes that make an element a slider to assistive technology. */
 export const slideAria = ({ value, min, max, label, text, axis }: Slide) => ({
   role: 'slider' as const,
   tabindex: 0,
   'aria-label': label,
-  'aria-valuemin': min,
-  'aria-valuemax': max,
-  'aria-valuenow': value,
+  'aria-valuemin': tidy(min),
+  'aria-valuemax': tidy(max),
+  'aria-valuenow': tidy(value),
   'aria-valuetext': text,
   'aria-orientation': axis === 'x' ? ('horizontal' as const) : ('vertical' as const),
 });
@@ -101,8 +111,9 @@ export function slide(get: () => Slide): Attachment<HTMLElement> {
     const move = (event: PointerEvent): void => {
       if (!drag || drag.pointer !== event.pointerId || drag.scale === 0) return;
       const now = get();
-      const value = clamp(snap(drag.value + (at(event) - drag.from) / drag.scale, now.fine), now);
-      if (value !== now.value) now.onmove(value);
+      const asked = drag.value + (at(event) - drag.from) / drag.scale;
+      const value = now.stops ? nearestStop(asked, now.stops) : clamp(snap(asked, now.fine), now);
+      if (differs(value, now)) now.onmove(value);
     };
     const stop = (): void => {
       drag = undefined;
@@ -123,7 +134,7 @@ export function slide(get: () => Slide): Attachment<HTMLElement> {
       if (value === undefined) return;
       event.preventDefault();
       keyed = true;
-      if (value !== get().value) get().onmove(value);
+      if (differs(value, get())) get().onmove(value);
     };
     const settle = (): void => {
       if (keyed) get().ondone();

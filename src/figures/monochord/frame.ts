@@ -1,5 +1,5 @@
 /** The monochord's sheet: 360 units wide, drawn upright so that weights hang and a thumb reaches the saddle. */
-import { limits, type Instrument } from '../../instrument/schema.ts';
+import { limits, type Instrument, type Units } from '../../instrument/schema.ts';
 import { fromInches } from '../../physics/index.ts';
 
 export const frame = {
@@ -34,15 +34,15 @@ export interface LengthDomain {
 }
 
 /** Within what the saddle can be dragged, m: the site's limits, and the sheet's for this instrument. */
-export function lengthDomain(instrument: Instrument): LengthDomain {
+export function lengthDomain(instrument: Instrument, units: Units): LengthDomain {
   const { treble, bass } = instrument.scale;
   // A multi-scale instrument keeps its proportion, so its longer side sets the limit.
   const share = Math.max(1, bass / treble);
   return {
     min: limits.scale.min / Math.min(1, bass / treble),
     max: Math.min(limits.scale.max, longest(instrument) * ROOM) / share,
-    step: fromInches(1 / 4),
-    fine: fromInches(1 / 32),
-    page: fromInches(1),
+    ...(units === 'in-lb'
+      ? { step: fromInches(1 / 4), fine: fromInches(1 / 32), page: fromInches(1) }
+      : { step: 0.005, fine: 0.0005, page: 0.025 }),
   };
 }
