@@ -15,7 +15,7 @@ class Store {
   /** What every figure draws. Replaced, never mutated. */
   #state: State = $state.raw(initialState);
   /** What the last commit left, to which undo returns. */
-  #settled: State = initialState;
+  #settled: State = $state.raw(initialState);
   #past: readonly State[] = $state.raw([]);
   #future: readonly State[] = $state.raw([]);
   #notice: string = $state('');
@@ -23,6 +23,11 @@ class Store {
 
   get state(): State {
     return this.#state;
+  }
+
+  /** What the last commit left: for what need not be worked out at every step of a drag. */
+  get settled(): State {
+    return this.#settled;
   }
 
   /** A quiet sentence for the reader, empty when there is none. */
