@@ -53,13 +53,19 @@ const factorText = (factor: number): string =>
   factor >= 1000 ? 'more than a thousand' : String(Number(factor.toPrecision(factor < 10 ? 2 : 3)));
 
 function offText(quantity: AnswerQuantity, value: number, answer: number): string {
-  const way = value > answer ? 'Too large' : 'Too small';
-  if (quantity === 'percent')
-    return `${way}, by ${Math.abs(value - answer).toFixed(1)} percentage points.`;
-  if (value === 0 || value < 0 !== answer < 0)
+  const percent = quantity === 'percent';
+  if (value === 0 || value < 0 !== answer < 0) {
+    if (percent) return answer > 0 ? 'It rises.' : answer < 0 ? 'It falls.' : 'It stays as it is.';
     return `The answer is ${answer > 0 ? 'more' : 'less'} than zero.`;
-  const ratio = Math.abs(value) > Math.abs(answer) ? value / answer : answer / value;
-  if (ratio >= 1.1) return `${way}, by a factor of ${factorText(ratio)}.`;
+  }
+  const over = Math.abs(value) > Math.abs(answer);
+  if (percent) {
+    const way = `Too ${over ? 'large' : 'small'} a ${answer > 0 ? 'rise' : 'fall'}`;
+    return `${way}, by ${Math.abs(value - answer).toFixed(1)} percentage points.`;
+  }
+  const way = value > answer ? 'Too large' : 'Too small';
+  const ratio = over ? value / answer : answer / value;
+  if (ratio >= 1.2) return `${way}, by a factor of ${factorText(ratio)}.`;
   return `${way}, by ${(Math.abs(value / answer - 1) * 100).toFixed(1)}\u202f%.`;
 }
 

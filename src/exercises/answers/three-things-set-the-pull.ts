@@ -1,3 +1,1 @@
-import type { NumericExercise } from '../types.ts';
-
-export const answers: Readonly<Record<string, NumericExercise>> = {};
+import { plainMass } from '../../figures/quantities/three-things-set-the-pull.ts';
