@@ -11,7 +11,7 @@ const schema = z.array(
     authors: z.string().optional(),
     year: z.union([z.number(), z.string()]).optional(),
     where: z.string().optional(),
-    url: z.string().url().optional(),
+    url: z.url().optional(),
     doi: z.string().optional(),
     /** how far it was followed: read in a copy, read in a text that quotes it, recalled */
     status: z.enum(['read', 'second-hand', 'memory']),
