@@ -4,6 +4,7 @@
  * workshop's instrument.
  */
 import {
+  forceNumber,
   formatDensity,
   formatDifference,
   formatForce,
@@ -17,6 +18,9 @@ import { pullsOf, totalPull } from '../instrument/pulls.ts';
 import type { State } from '../instrument/schema.ts';
 import { initialState } from '../instrument/workshop.ts';
 import { gramsPerMetre } from '../physics/index.ts';
+import { speakingLength } from './quantities/speaking-length.ts';
+import { twoGuitars } from './quantities/two-guitars-one-feel.ts';
+import { threeThings } from './quantities/three-things-set-the-pull.ts';
 import { lengthRatioOf, mainScale, triedOf } from './trial.ts';
 
 export type Quantity = (state: State) => string;
@@ -52,10 +56,10 @@ const trial: Readonly<Record<string, Quantity>> = {
 
 /** Bare SI numbers for the equations, which carry their units themselves. */
 const equation: Readonly<Record<string, Quantity>> = {
-  'eq.mu': (s) => gramsPerMetre(triedOf(s).tried.linearDensity).toFixed(3),
+  'eq.mu': (s) => gramsPerMetre(triedOf(s).tried.linearDensity).toPrecision(4),
   'eq.L': (s) => triedOf(s).tried.speakingLength.toFixed(4),
   'eq.f': (s) => triedOf(s).tried.frequency.toFixed(1),
-  'eq.T': (s) => triedOf(s).tried.tension.toPrecision(3),
+  'eq.T': (s) => forceNumber(triedOf(s).tried.tension, 'mm-N'),
 };
 
 export const quantities: Readonly<Record<string, Quantity>> = {
@@ -63,6 +67,9 @@ export const quantities: Readonly<Record<string, Quantity>> = {
   ...own,
   ...trial,
   ...equation,
+  ...threeThings,
+  ...speakingLength,
+  ...twoGuitars,
 };
 
 /** What a quantity reads before the reader acts; throws RangeError for a name that is not there. */

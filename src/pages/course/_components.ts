@@ -3,28 +3,44 @@ import BenchNote from '../../components/BenchNote.astro';
 import Caution from '../../components/Caution.astro';
 import Cite from '../../components/Cite.astro';
 import Derivation from '../../components/Derivation.astro';
+import DragGauge from '../../components/figures/DragGauge.astro';
+import DragLength from '../../components/figures/DragLength.astro';
+import DragNote from '../../components/figures/DragNote.astro';
+import SlideRule from '../../components/figures/SlideRule.astro';
+import StringElement from '../../components/figures/StringElement.astro';
+import ThreeHandles from '../../components/figures/ThreeHandles.astro';
 import Eq from '../../components/Eq.astro';
 import Figure from '../../components/Figure.astro';
 import Guess from '../../components/Guess.astro';
 import Numeric from '../../components/Numeric.astro';
 import Q from '../../components/Q.astro';
 import SideNote from '../../components/SideNote.astro';
+import RuleMap from '../../components/figures/RuleMap.astro';
 import Step from '../../components/Step.astro';
 import Teacher from '../../components/Teacher.astro';
 import Term from '../../components/Term.astro';
+import TwoNecks from '../../components/figures/TwoNecks.astro';
 
 export const components = {
   BenchNote,
   Caution,
   Cite,
   Derivation,
+  DragGauge,
+  DragLength,
+  DragNote,
   Eq,
   Figure,
   Guess,
   Numeric,
   Q,
+  RuleMap,
   SideNote,
+  SlideRule,
   Step,
+  StringElement,
   Teacher,
   Term,
+  ThreeHandles,
+  TwoNecks,
 };

@@ -1,0 +1,69 @@
+/** The two instruments and their residuals in words. */
+import {
+  formatDifference,
+  formatGauge,
+  formatLength,
+  formatNote,
+  spokenGauge,
+  spokenNote,
+} from '../../instrument/format.ts';
+import type { State, Units } from '../../instrument/schema.ts';
+import type { Residual } from './residuals.ts';
+import { summaryOf } from './residuals.ts';
+
+const MINUS = '\u2212';
+
+/** A difference of two lengths with its sign: +1 in, −0.5 in. */
+export function signedLength(metres: number, units: Units): string {
+  const size = formatLength(Math.abs(metres), units);
+  if (Number.parseFloat(size) === 0) return `±${size}`;
+  return `${metres > 0 ? '+' : MINUS}${size}`;
+}
+
+const scaleText = ({ treble, bass }: State['mine']['scale'], units: Units): string =>
+  treble === bass
+    ? formatLength(treble, units)
+    : `${formatLength(treble, units)} to ${formatLength(bass, units)}`;
+
+export function describeNecks({ mine, other, units }: State): string {
+  const by = other.scale.treble - mine.scale.treble;
+  return (
+    `Two necks drawn from one nut line. ${mine.name || 'Your instrument'}, which feels right, has a scale length of ` +
+    `${scaleText(mine.scale, units)}; ${other.name || 'the other'}, to be strung, has ${scaleText(other.scale, units)}, ` +
+    `${signedLength(by, units)}.`
+  );
+}
+
+function describeString({ note, old, pick, left, picked, ownBroken }: Residual): string {
+  const name = spokenNote(note);
+  if (ownBroken) return `${name}: the old string breaks on its own instrument`;
+  const kept = left === undefined ? 'breaks' : formatDifference(left);
+  if (!pick || picked === undefined)
+    return `${name}: left on ${kept}; nothing in the drawer holds here`;
+  return `${name}: ${formatGauge(old)} left on ${kept}, ${spokenGauge(pick)} ${formatDifference(picked)}`;
+}
+
+export const describeResiduals = (residuals: readonly Residual[]): string =>
+  `Difference of pull from the old one, string by string. ${residuals.map(describeString).join('. ')}.`;
+
+/** What changed, for the end of a drag. */
+export function describeShort(state: State, residuals: readonly Residual[]): string {
+  const { worst, within } = summaryOf(residuals);
+  const by = signedLength(state.other.scale.treble - state.mine.scale.treble, state.units);
+  const farthest = worst?.picked === undefined ? '' : ` Farthest off is ${spokenNote(worst.note)}, ${formatDifference(worst.picked)}.`;
+  return `${by}: with the nearest gauges ${within} of ${residuals.length} strings are within 7 per cent of their old pull.${farthest}`;
+}
+
+/** What a reader must know of single strings, one sentence each. */
+export function remarks(residuals: readonly Residual[]): readonly string[] {
+  return residuals.flatMap(({ note, left, pick, picked, end, strained, ownBroken }) => {
+    const name = formatNote(note);
+    if (ownBroken) return [`${name} would break at this length on its own instrument: nothing to match.`];
+    return [
+      ...(left === undefined ? [`${name}: the old string, left on, would break.`] : []),
+      ...(picked === undefined ? [`${name}: nothing in the drawer would hold here.`] : []),
+      ...(end && pick ? [`${name}: ${pick.gauge} is the ${end} ${pick.kind} string in the drawer.`] : []),
+      ...(strained ? [`${name}: the pick would pull more than 65 % of the least that its core must bear. Ask for a lower note or a shorter scale.`] : []),
+    ];
+  });
+}

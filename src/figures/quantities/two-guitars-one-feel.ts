@@ -1,0 +1,95 @@
+/** Numbers of the chapter on choosing strings for a second instrument. */
+import {
+  formatDifference,
+  formatForce,
+  formatGauge,
+  formatLength,
+  formatNote,
+  lengthNumber,
+} from '../../instrument/format.ts';
+import { constructionOf } from '../../instrument/drawer.ts';
+import { topString } from '../../instrument/ideal-gauge.ts';
+import { compared } from '../../instrument/pair.ts';
+import type { Gauge } from '../../instrument/schema.ts';
+import { fromInches, linearDensity, tensionRatio } from '../../physics/index.ts';
+import { residualsOf, summaryOf } from '../pair/residuals.ts';
+import type { Quantity } from '../quantities.ts';
+
+const name = (text: string): string => text || 'your instrument';
+const thou = (gauge: number): string => gauge.toFixed(2);
+
+const pair: Readonly<Record<string, Quantity>> = {
+  'pair.mine': (s) => name(s.mine.name),
+  'pair.other': (s) => name(compared(s).other.name),
+  'pair.mineScale': (s) => formatLength(s.mine.scale.treble, s.units),
+  'pair.otherScale': (s) => formatLength(compared(s).other.scale.treble, s.units),
+  'pair.count': (s) => String(s.mine.strings.length),
+  'pair.within': (s) => String(summaryOf(residualsOf(s)).within),
+  'pair.worst': (s) => {
+    const { worst } = summaryOf(residualsOf(s));
+    return worst?.picked === undefined ? 'none' : `${formatNote(worst.note)}, ${formatDifference(worst.picked)}`;
+  },
+};
+
+const top: Readonly<Record<string, Quantity>> = {
+  'pair.note': (s) => formatNote(topString(s).own.note),
+  'pair.otherNote': (s) => formatNote(topString(s).left.note),
+  'pair.gauge': (s) => formatGauge(topString(s).own.gauge),
+  'pair.pull': (s) => formatForce(topString(s).own.tension, s.units),
+  'pair.leftPull': (s) => formatForce(topString(s).left.tension, s.units),
+  'pair.left': (s) => formatDifference(topString(s).left.tension / topString(s).own.tension - 1),
+  'pair.ratio': (s) => topString(s).ratio.toFixed(4),
+  'pair.ideal': (s) => thou(topString(s).ideal),
+  'pair.pick': (s) => {
+    const { pick } = topString(s);
+    return pick ? formatGauge(pick.gauge) : 'none that holds';
+  },
+  'pair.pickPull': (s) => {
+    const { pick } = topString(s);
+    return pick ? formatForce(pick.tension, s.units) : 'none';
+  },
+  'pair.difference': (s) => {
+    const { difference } = topString(s);
+    return difference === undefined ? 'no difference to give' : formatDifference(difference);
+  },
+  'pair.next': (s) => formatGauge(topString(s).next),
+  'pair.nextScale': (s) => formatLength(topString(s).nextScale, s.units),
+  'pair.nextLonger': (s) => {
+    const by = topString(s).nextScale - compared(s).other.scale.treble;
+    return `${formatLength(Math.abs(by), s.units)} ${by < 0 ? 'shorter' : 'longer'}`;
+  },
+};
+
+/** Bare numbers for the equations, lengths in the reader's unit on both sides. */
+const equation: Readonly<Record<string, Quantity>> = {
+  'eq.pair.L1': (s) => lengthNumber(topString(s).own.speakingLength, s.units),
+  'eq.pair.L2': (s) => lengthNumber(topString(s).left.speakingLength, s.units),
+  'eq.pair.f1': (s) => topString(s).own.frequency.toFixed(1),
+  'eq.pair.f2': (s) => topString(s).left.frequency.toFixed(1),
+  'eq.pair.d1': (s) => String(topString(s).own.gauge.gauge),
+  'eq.pair.d2': (s) => thou(topString(s).ideal),
+  'eq.pair.pick': (s) => String(topString(s).pick?.gauge.gauge ?? '?'),
+};
+
+const density = (gauge: Gauge): number => linearDensity(constructionOf(gauge));
+const step = (kind: Gauge['kind'], from: number, to: number): string =>
+  formatDifference(density({ kind, gauge: to }) / density({ kind, gauge: from }) - 1);
+const longer = tensionRatio({ speakingLength: fromInches(27) / fromInches(25.5) });
+
+/** What the prose claims of no instrument in particular. */
+const constant: Readonly<Record<string, Quantity>> = {
+  'const.tensOn27': () => formatDifference(longer - 1),
+  'const.tenIdealOn27': () => thou(10 * (25.5 / 27)),
+  'const.nineHalfOn27': () =>
+    formatDifference((longer * density({ kind: 'plain', gauge: 9.5 })) / density({ kind: 'plain', gauge: 10 }) - 1),
+  'const.nineToTen': () => step('plain', 9, 10),
+  'const.46to47': () => step('wound', 46, 47),
+  'const.16to17': () => step('plain', 16, 17),
+  /** How far a wound string's mass strays from the square of its gauge, from 26 to 46 */
+  'const.woundGrade': () =>
+    formatDifference(
+      density({ kind: 'wound', gauge: 46 }) / density({ kind: 'wound', gauge: 26 }) / (46 / 26) ** 2 - 1,
+    ),
+};
+
+export const twoGuitars: Readonly<Record<string, Quantity>> = { ...pair, ...top, ...equation, ...constant };

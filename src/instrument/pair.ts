@@ -1,0 +1,59 @@
+/** The two instruments that are compared: the one that feels right and the one to be strung. */
+import { planOf, type Plan } from './plan.ts';
+import { limits, type Instrument, type State, type Target } from './schema.ts';
+import { asTarget } from './workshop.ts';
+import { fromInches } from '../physics/index.ts';
+
+export type Side = 'mine' | 'other';
+type Scale = Instrument['scale'];
+
+const TWIN_LONGER = fromInches(1);
+
+const within = (value: number): number =>
+  Math.min(limits.scale.max, Math.max(limits.scale.min, value));
+
+/** The same scale with its treble side at `treble` m; a multi-scale instrument keeps its proportion. */
+export function scaledTo({ treble: from, bass }: Scale, treble: number): Scale {
+  return { treble: within(treble), bass: within((treble * bass) / from) };
+}
+
+/** An instrument like this one, an inch longer (or shorter, where the site's limit is near), its gauges left open. */
+export function twinOf(mine: Instrument): Target {
+  const longest = Math.max(mine.scale.treble, mine.scale.bass);
+  const longer = longest + TWIN_LONGER <= limits.scale.max;
+  const by = longer ? TWIN_LONGER : -TWIN_LONGER;
+  const name = longer ? 'a longer twin' : 'a shorter twin';
+  const scale = { treble: within(mine.scale.treble + by), bass: within(mine.scale.bass + by) };
+  return { ...asTarget(mine), name, scale };
+}
+
+/** True when the two have different numbers of strings, so that no string has its counterpart. */
+export const unpaired = ({ mine, other }: State): boolean =>
+  mine.strings.length !== other.strings.length;
+
+/**
+ * The state as this chapter compares it: every string asked for its own pull, nothing pinned, and a twin of the reader's
+ * instrument in place of one that has another number of strings.
+ */
+export function compared(state: State): State {
+  const other = unpaired(state) ? twinOf(state.mine) : state.other;
+  return {
+    ...state,
+    other: { ...other, strings: other.strings.map(({ note }) => ({ note })) },
+    aim: { mode: 'string', factor: 1, kinds: 'keep' },
+  };
+}
+
+/** The plan of the two instruments as compared. */
+export const comparedPlan = (state: State): Plan => planOf(compared(state));
+
+/** The state with the treble scale of one of the two at `treble` m; a twin that is moved becomes the one to be strung. */
+export function withTreble(state: State, side: Side, treble: number): State {
+  if (side === 'mine') {
+    // Moving the reader's own must not move its twin along with it.
+    const other = unpaired(state) ? twinOf(state.mine) : state.other;
+    return { ...state, other, mine: { ...state.mine, scale: scaledTo(state.mine.scale, treble) } };
+  }
+  const other = unpaired(state) ? twinOf(state.mine) : state.other;
+  return { ...state, other: { ...other, scale: scaledTo(other.scale, treble) } };
+}
