@@ -1,0 +1,138 @@
+import { readFileSync } from 'node:fs';
+
+import type { Browser, Page } from 'playwright-core';
+import { afterAll, beforeAll, describe, expect, inject, test } from 'vitest';
+
+import { planOf } from '../../src/instrument/plan.ts';
+import { initialState } from '../../src/instrument/workshop.ts';
+import * as physics from '../../src/physics/index.ts';
+import { desktop, hydrated, launch, open, phone } from './kit.ts';
+
+let browser: Browser;
+beforeAll(async () => {
+  browser = await launch();
+});
+afterAll(() => browser.close());
+
+async function bench(link = '', viewport = desktop) {
+  const visit = await open(browser, `${inject('origin')}bench/${link}`, { viewport });
+  await hydrated(visit.page);
+  return visit;
+}
+const gaugeField = (page: Page, string: number) =>
+  page.getByRole('article').getByLabel(`Gauge of string ${string}`, { exact: true });
+
+test('the sheet holds the plan that the module makes, string by string', async () => {
+  const { page, problems, close } = await bench();
+  const plan = planOf(initialState);
+  for (const [i, { pull, difference }] of plan.strings.entries()) {
+    const row = page.locator('.stringing tbody tr').nth(i);
+    expect(Number.parseFloat(await gaugeField(page, i + 1).inputValue())).toBe(pull?.gauge.gauge);
+    expect(Number(await row.locator('.pull').textContent())).toBeCloseTo(
+      physics.poundsForce(pull?.tension ?? 0),
+      1,
+    );
+    const shown =
+      (await row.locator('.difference').textContent())?.replace('\u2212', '-').replace('±', '') ??
+      '';
+    expect(Number.parseFloat(shown)).toBeCloseTo((difference ?? 0) * 100, 1);
+  }
+  expect(problems).toEqual([]);
+  await close();
+});
+
+test('another scale changes the picks; undo brings the old ones back', async () => {
+  const { page, close } = await bench();
+  const scale = page
+    .getByRole('region', { name: 'What is to be strung' })
+    .getByLabel('Scale length');
+  await scale.fill('28 in');
+  await scale.press('Enter');
+  expect(await gaugeField(page, 1).inputValue()).toBe('9');
+  await page.getByRole('button', { name: 'Undo' }).click();
+  expect(await gaugeField(page, 1).inputValue()).toBe('9.5');
+  await close();
+});
+
+test('a gauge is pinned by its buttons or by typing, and handed back', async () => {
+  const { page, close } = await bench('', phone);
+  await page
+    .getByRole('article')
+    .getByRole('button', { name: 'Gauge of string 1, a step heavier' })
+    .click();
+  expect(await gaugeField(page, 1).inputValue()).toBe('10');
+  await page.getByRole('button', { name: 'back to the pick' }).click();
+  expect(await gaugeField(page, 1).inputValue()).toBe('9.5');
+  await gaugeField(page, 1).fill('.011');
+  await gaugeField(page, 1).press('Enter');
+  expect(await gaugeField(page, 1).inputValue()).toBe('11');
+  await gaugeField(page, 1).fill('11.2');
+  await gaugeField(page, 1).press('Enter');
+  expect(await page.getByRole('alert').textContent()).toContain('nearest to 11.2 is 11');
+  expect(await gaugeField(page, 1).inputValue()).toBe('11.2');
+  await close();
+});
+
+test('a whole set goes on the sheet at once', async () => {
+  const { page, close } = await bench();
+  await page.getByRole('button', { name: 'Put on the sheet' }).first().click();
+  const plan = planOf(initialState);
+  expect(plan.strings).toHaveLength(6);
+  expect(await page.getByRole('button', { name: 'On the sheet', exact: true }).isDisabled()).toBe(
+    true,
+  );
+  await page.getByRole('button', { name: 'Back to single picks' }).click();
+  expect(await gaugeField(page, 2).inputValue()).toBe(String(plan.strings[1]?.pull?.gauge.gauge));
+  await close();
+});
+
+test('no pick is offered where every string would break', async () => {
+  // A fourth above standard on 1,000 mm: the stress in plain wire does not depend on its gauge.
+  const { page, close } = await bench(
+    '#v1/l-647.7/e4-p10/b3-p13/g3-p17/d3-w26/to/n-Stilt/l-1000/a4/e4/c4/g3',
+  );
+  const row = page.locator('.stringing tbody tr').first();
+  expect(await row.textContent()).toContain('none in the drawer holds');
+  expect(await row.locator('.pull').textContent()).toBe('');
+  await close();
+});
+
+describe('taking the sheet along', () => {
+  test('as a file whose numbers are the sheet’s', async () => {
+    const { page, close } = await bench();
+    const [download] = await Promise.all([
+      page.waitForEvent('download'),
+      page.getByRole('button', { name: 'Save as CSV' }).click(),
+    ]);
+    expect(download.suggestedFilename()).toBe('stringing-sheet-whimbrel.csv');
+    const lines = readFileSync(await download.path(), 'utf8')
+      .trim()
+      .split('\r\n');
+    expect(lines).toHaveLength(7);
+    expect(lines[1]?.split(',')[3]).toBe(await gaugeField(page, 1).inputValue());
+    await close();
+  });
+
+  test('as a link that opens the same bench', async () => {
+    const { page, close } = await bench();
+    await page.context().grantPermissions(['clipboard-read', 'clipboard-write']);
+    await gaugeField(page, 1).fill('10.5');
+    await gaugeField(page, 1).press('Enter');
+    await page.getByRole('button', { name: 'Copy a link' }).click();
+    await expect.poll(() => page.evaluate(() => navigator.clipboard.readText())).toContain('#v1/');
+    const link = await page.evaluate(() => navigator.clipboard.readText());
+    await close();
+    const other = await open(browser, link, { viewport: phone });
+    await hydrated(other.page);
+    expect(await gaugeField(other.page, 1).inputValue()).toBe('10.5');
+    await other.close();
+  });
+
+  test.each(['A4', 'Letter'])('on one page of %s', async (format) => {
+    const { page, close } = await bench();
+    const pdf = await page.pdf({ format });
+    // Each page of a PDF is one object of this type.
+    expect(pdf.toString('latin1').match(/\/Type\s*\/Page\b(?!s)/g)).toHaveLength(1);
+    await close();
+  });
+});

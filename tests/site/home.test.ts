@@ -1,0 +1,149 @@
+import type { Browser, Page } from 'playwright-core';
+import { afterAll, beforeAll, expect, inject, test } from 'vitest';
+
+import * as physics from '../../src/physics/index.ts';
+import {
+  desktop,
+  dragWithFinger,
+  dragWithMouse,
+  launch,
+  open,
+  phone,
+  pressKey,
+  sliderValue,
+} from './kit.ts';
+
+let browser: Browser;
+beforeAll(async () => {
+  browser = await launch();
+});
+afterAll(() => browser.close());
+
+const handleOf = (page: Page) => page.locator('[data-handle="length"]');
+const firstWeight = async (page: Page): Promise<number> =>
+  Number(await page.locator('.stage text.pull').first().textContent());
+
+/** Pull in pounds of a plain string of `gauge` thousandths, as the module gives it. */
+const pounds = (gauge: number, note: string, speakingLength: number): number =>
+  physics.poundsForce(
+    physics.tension({
+      speakingLength,
+      frequency: physics.noteFrequency(note),
+      linearDensity: physics.linearDensity({
+        kind: 'plain',
+        diameter: physics.fromThousandths(gauge),
+        material: 'musicWire',
+      }),
+    }),
+  );
+
+test('the highest string carries what the module gives', async () => {
+  const { page, close } = await open(browser, inject('origin'));
+  expect(await firstWeight(page)).toBeCloseTo(pounds(10, 'E4', physics.fromInches(25.5)), 1);
+  await close();
+});
+
+test.each([
+  ['a mouse', desktop, dragWithMouse],
+  ['a finger', phone, dragWithFinger],
+])(
+  'dragging the saddle with %s changes the pull with the square of the length',
+  async (_, viewport, drag) => {
+    const { page, problems, close } = await open(browser, inject('origin'), { viewport });
+    const handle = handleOf(page);
+    await handle.scrollIntoViewIfNeeded();
+    const scrolled = await page.evaluate(() => scrollY);
+    await drag(handle, { y: 30 });
+    const { now } = await sliderValue(handle);
+    expect(now).toBeGreaterThan(physics.fromInches(25.5));
+    expect(await firstWeight(page)).toBeCloseTo(pounds(10, 'E4', now), 1);
+    expect(await page.evaluate(() => scrollY), 'the page stays where it is').toBe(scrolled);
+    expect(await page.evaluate(() => getSelection()?.toString())).toBe('');
+    expect(problems).toEqual([]);
+    await close();
+  },
+);
+
+test('keys follow one contract, and each release is one step of undo', async () => {
+  const { page, close } = await open(browser, inject('origin'), { viewport: desktop });
+  const handle = handleOf(page);
+  await pressKey(handle, 'ArrowUp');
+  expect((await sliderValue(handle)).text).toMatch(/^25\.75\sin$/);
+  await pressKey(handle, 'Shift+ArrowUp');
+  expect((await sliderValue(handle)).text).toMatch(/^25\.78\sin$/);
+  await pressKey(handle, 'PageUp');
+  expect((await sliderValue(handle)).text).toMatch(/^26\.78\sin$/);
+  await page.keyboard.press('Control+z');
+  expect((await sliderValue(handle)).text).toMatch(/^25\.78\sin$/);
+  await page.keyboard.press('Control+Shift+z');
+  expect((await sliderValue(handle)).text).toMatch(/^26\.78\sin$/);
+  await pressKey(handle, 'Home');
+  const { now, min } = await sliderValue(handle);
+  expect(now).toBe(min);
+  await close();
+});
+
+test('a typed length does the same, and a wrong one stays in the field with a reason', async () => {
+  const { page, close } = await open(browser, inject('origin'));
+  const field = page.getByLabel('Speaking length', { exact: true }).and(page.locator('input'));
+  await field.fill('685.8 mm');
+  await field.press('Enter');
+  expect(await firstWeight(page)).toBeCloseTo(pounds(10, 'E4', 0.6858), 1);
+  await field.fill('long');
+  await field.press('Enter');
+  expect(await field.inputValue()).toBe('long');
+  expect(await page.getByRole('alert').textContent()).toContain('Type a length');
+  expect(await firstWeight(page)).toBeCloseTo(pounds(10, 'E4', 0.6858), 1);
+  await close();
+});
+
+test('a string past its strength is drawn broken and has no number', async () => {
+  const { page, close } = await open(
+    browser,
+    inject('origin') + '#v1/l-1000/e4-p10/b3-p13/g3-p17/d3-w26/a2-w36/e2-w46',
+  );
+  expect(await page.locator('.stage text.pull').first().textContent()).toBe('breaks');
+  await close();
+});
+
+test('an instrument taken in hand is a step that Back and Forward undo and redo', async () => {
+  const { page, close } = await open(browser, inject('origin'), { viewport: desktop });
+  const inHand = () => page.locator('.bar select').first().inputValue();
+  await page.getByRole('button', { name: /^Godwit/ }).click();
+  expect(await inHand()).toBe('godwit');
+  await page.getByRole('button', { name: /^Curlew/ }).click();
+  expect(await inHand()).toBe('curlew');
+  await page.goBack();
+  expect(await inHand()).toBe('godwit');
+  await page.goBack();
+  expect(await inHand()).toBe('redshank');
+  await page.goForward();
+  expect(await inHand()).toBe('godwit');
+  await close();
+});
+
+test('the instrument is remembered, and travels in links where nothing can be kept', async () => {
+  const { page, close } = await open(browser, inject('origin'), { viewport: desktop });
+  await page.getByRole('button', { name: /^Dunlin/ }).click();
+  await page.goto(inject('origin') + 'bench/');
+  await expect.poll(() => page.locator('.bar select').first().inputValue()).toBe('dunlin');
+  await close();
+
+  const blocked = await open(browser, inject('origin'), {
+    viewport: desktop,
+    before: () => {
+      Object.defineProperty(window, 'localStorage', {
+        get() {
+          throw new DOMException('blocked', 'SecurityError');
+        },
+      });
+    },
+  });
+  await blocked.page.getByRole('button', { name: /^Dunlin/ }).click();
+  expect(await blocked.page.getByRole('status').first().textContent()).toContain('keeps nothing');
+  await blocked.page.getByRole('link', { name: 'Bench', exact: true }).click();
+  await blocked.page.waitForURL(/bench/);
+  await expect.poll(() => blocked.page.locator('.bar select').first().inputValue()).toBe('dunlin');
+  expect(blocked.problems).toEqual([]);
+  await blocked.close();
+});
