@@ -202,6 +202,14 @@ test('a wound string’s upper bound lies between the tolerances of its core and
   expect(high).toBeLessThan(relative('nickelPlatedSteel'));
 });
 
+test('of several wraps the least certain one widens the bounds', () => {
+  const { core, diameter } = fortySix;
+  const thin = { material: 'nickel', diameter: 1e-4 } as const;
+  const bounds = (last: MaterialId) =>
+    linearDensityBounds({ kind: 'wound', diameter, core, wraps: [thin, { material: last }] });
+  expect(bounds('nickelPlatedSteel').high).toBeGreaterThan(2 * bounds('nickel').high);
+});
+
 test('a measured string weighs what was weighed, and has no bounds of the model', () => {
   const weighed: MeasuredString = { kind: 'measured', diameter: 1e-3, linearDensity: 0.0067 };
   expect(linearDensity(weighed)).toBe(0.0067);

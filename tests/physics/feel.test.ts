@@ -17,7 +17,7 @@ test('a difference of exactly a threshold lies inside it, rounding or not', () =
     states[0],
     states[0],
   ]);
-  expect([felt(FELT_HIGH), felt(122 / 100 - 1)]).toEqual([states[1], states[1]]);
+  expect([felt(FELT_HIGH), felt(FELT_HIGH + Number.EPSILON)]).toEqual([states[1], states[1]]);
 });
 
 test('a thousandth beyond a threshold lies outside it', () => {

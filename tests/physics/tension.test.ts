@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
 
+import { linearDensity as densityOf, type PlainString } from '../../src/physics/construction.ts';
 import {
   frequency,
   linearDensityFor,
@@ -10,7 +11,7 @@ import {
   tensionRatio,
   waveSpeed,
 } from '../../src/physics/tension.ts';
-import { any, expectRatio, expectRefused, notPositive } from './kit.ts';
+import { any, anyPlain, expectRatio, expectRefused, notPositive } from './kit.ts';
 
 const aString = fc.record({
   speakingLength: any.speakingLength,
@@ -72,6 +73,16 @@ test('the exponents are what a small change of each quantity does', () => {
     const change = tension({ ...e4, [name]: e4[name] * (1 + step) }) / tension(e4) - 1;
     expect(change / step).toBeCloseTo(tensionExponents[name], 4);
   }
+});
+
+test('the pull of plain wire grows with the square of its gauge', () => {
+  fc.assert(
+    fc.property(anyPlain, any.ratio, (wire, k) => {
+      const thick = { ...wire, diameter: k * wire.diameter };
+      const pull = (c: PlainString) => tension({ ...e4, linearDensity: densityOf(c) });
+      expectRatio(pull(thick), k ** tensionExponents.diameter * pull(wire));
+    }),
+  );
 });
 
 test('the ratio of two pulls is the product of the powers of the ratios', () => {

@@ -7,6 +7,7 @@ import {
   linearDensityBounds,
   seatDiameter,
   thousandths,
+  type Construction,
   type WoundString,
 } from '../../src/physics/index.ts';
 import { fromDrawer } from './compare.ts';
@@ -14,8 +15,9 @@ import { fromDrawer } from './compare.ts';
 const wound = drawer.filter((c): c is WoundString => c.kind === 'wound');
 const plain = drawer.filter((c) => c.kind === 'plain');
 const share = (c: WoundString) => c.core.diameter / c.diameter;
-const pairs = <T>(all: readonly T[]) =>
-  all.slice(1).map((next, i): readonly [T, T] => [all[i] as T, next]);
+function pairs<T>(all: readonly T[]): (readonly [T, T])[] {
+  return all.slice(1).map((next, i) => [all[i] as T, next]);
+}
 const steps = (from: number, to: number, by: number) =>
   Array.from({ length: Math.round((to - from) / by) + 1 }, (_, i) => from + i * by);
 
@@ -67,10 +69,10 @@ describe('wound constructions', () => {
 });
 
 describe('linear density', () => {
-  test.each([
+  test.each<[string, readonly Construction[]]>([
     ['plain', plain],
     ['wound', wound],
-  ] as const)('%s strings are heavier, gauge by gauge', (_, strings) => {
+  ])('%s strings are heavier, gauge by gauge', (_, strings) => {
     for (const [thin, thick] of pairs(strings)) {
       expect(linearDensity(thick), thousandths(thick.diameter).toFixed(1)).toBeGreaterThan(
         linearDensity(thin),

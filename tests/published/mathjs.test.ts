@@ -1,12 +1,10 @@
 /**
  * An independent library that reckons with units: mathjs 15.2.0. Status: computed by it.
  */
-import { create, unitDependencies, type Unit } from 'mathjs';
+import { multiply, pow, unit, type Unit } from 'mathjs';
 import { describe, expect, test } from 'vitest';
 
 import * as physics from '../../src/physics/index.ts';
-
-const { unit } = create({ unitDependencies });
 
 const same = (actual: number, expected: number) => expect(actual / expected).toBeCloseTo(1, 12);
 
@@ -37,8 +35,8 @@ describe('a pull from inches, pounds and hertz', () => {
   ] as const;
 
   test.each(strings)('%d lb/in on %d in at %d Hz', (weight, scale, hertz) => {
-    const speed = unit(2 * scale, 'in').multiply(unit(hertz, 'Hz')) as Unit;
-    const pull = (unit(weight, 'lbm/in').multiply(speed) as Unit).multiply(speed) as Unit;
+    const speed = multiply(unit(2 * scale, 'in'), unit(hertz, 'Hz'));
+    const pull = multiply(unit(weight, 'lbm/in'), pow(speed as Unit, 2) as Unit) as Unit;
     const newtons = physics.tension({
       speakingLength: physics.fromInches(scale),
       frequency: hertz,
@@ -50,8 +48,9 @@ describe('a pull from inches, pounds and hertz', () => {
 });
 
 test('a plain wire’s unit weight from its gauge in inches', () => {
-  const area = (unit('10 mil').pow(2) as Unit).multiply(Math.PI / 4) as unknown as Unit;
-  const weight = area.multiply(unit(physics.materials.musicWire.density.value, 'kg/m^3')) as Unit;
+  const area = multiply(pow(unit('10 mil'), 2) as Unit, Math.PI / 4);
+  const density = unit(physics.materials.musicWire.density.value, 'kg/m^3');
+  const weight = multiply(area as Unit, density) as Unit;
   const wire = {
     kind: 'plain',
     diameter: physics.fromThousandths(10),
