@@ -8,6 +8,9 @@ import DragLength from '../../components/figures/DragLength.astro';
 import DragNote from '../../components/figures/DragNote.astro';
 import SlideRule from '../../components/figures/SlideRule.astro';
 import StringElement from '../../components/figures/StringElement.astro';
+import HowToMeasure from '../../components/figures/HowToMeasure.astro';
+import TheNeck from '../../components/figures/TheNeck.astro';
+import TheSquare from '../../components/figures/TheSquare.astro';
 import ThreeHandles from '../../components/figures/ThreeHandles.astro';
 import Eq from '../../components/Eq.astro';
 import Figure from '../../components/Figure.astro';
@@ -32,6 +35,7 @@ export const components = {
   Eq,
   Figure,
   Guess,
+  HowToMeasure,
   Numeric,
   Q,
   RuleMap,
@@ -41,6 +45,8 @@ export const components = {
   StringElement,
   Teacher,
   Term,
+  TheNeck,
+  TheSquare,
   ThreeHandles,
   TwoNecks,
 };
