@@ -3,10 +3,9 @@ import { mkdir, writeFile } from 'node:fs/promises';
 import { join } from 'node:path';
 import sharp from 'sharp';
 
-import { hydrated, launch, open, scrollThrough } from '../tests/site/kit.ts';
-import { ensureBrowser } from './browser.mjs';
-import { serve } from './serve.mjs';
-import { Advice, main, root, tool } from './toolchain.mjs';
+import { hydrated, open, scrollThrough } from '../tests/site/kit.ts';
+import { Advice, main, root } from './toolchain.mjs';
+import { withSite } from './with-site.mjs';
 
 const folder = join(root, '.pictures');
 const mostBytes = 150_000;
@@ -38,25 +37,22 @@ async function small(png) {
   throw new Advice(`A picture stays above ${mostBytes / 1000} kB: take less of the page.`);
 }
 
+async function take(browser, home, { name, path, element, ...view }) {
+  const visit = await open(browser, home + path, { ...view, reducedMotion: 'reduce' });
+  if (visit.problems.length) throw new Advice(`/${path}: ${visit.problems.join('\n')}`);
+  await scrollThrough(visit.page);
+  await visit.page.evaluate(() => scrollTo({ top: 0, behavior: 'instant' }));
+  await hydrated(visit.page);
+  const target = element ? visit.page.locator(element).first() : visit.page;
+  const picture = await small(await target.screenshot());
+  await writeFile(join(folder, `${name}.webp`), picture);
+  console.log(`.pictures/${name}.webp, ${Math.round(picture.length / 1000)} kB`);
+  await visit.close();
+}
+
 await main(async () => {
-  await ensureBrowser();
-  if ((await tool('astro', ['build', '--silent'])) !== 0)
-    throw new Advice('The site could not be built.');
-  const server = await serve({ folder: join(root, 'dist') });
-  const browser = await launch();
   await mkdir(folder, { recursive: true });
-  for (const { name, path, element, ...view } of pictures) {
-    const visit = await open(browser, server.url + path, { ...view, reducedMotion: 'reduce' });
-    if (visit.problems.length) throw new Advice(`/${path}: ${visit.problems.join('\n')}`);
-    await scrollThrough(visit.page);
-    await visit.page.evaluate(() => scrollTo({ top: 0, behavior: 'instant' }));
-    await hydrated(visit.page);
-    const target = element ? visit.page.locator(element).first() : visit.page;
-    const picture = await small(await target.screenshot());
-    await writeFile(join(folder, `${name}.webp`), picture);
-    console.log(`.pictures/${name}.webp, ${Math.round(picture.length / 1000)} kB`);
-    await visit.close();
-  }
-  await browser.close();
-  await server.close();
+  await withSite(async (browser, home) => {
+    for (const picture of pictures) await take(browser, home, picture);
+  });
 });

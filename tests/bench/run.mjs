@@ -2,12 +2,9 @@
  * `npm run bench`: what a drag costs on a phone-sized page with the processor slowed four times, and what each page
  * weighs. It prints and judges nothing.
  */
-import { join } from 'node:path';
-
-import { ensureBrowser } from '../../.tools/browser.mjs';
-import { serve } from '../../.tools/serve.mjs';
-import { Advice, main, root, tool } from '../../.tools/toolchain.mjs';
-import { launch, open, phone, scrollThrough } from '../site/kit.ts';
+import { main } from '../../.tools/toolchain.mjs';
+import { withSite } from '../../.tools/with-site.mjs';
+import { open, phone, scrollThrough } from '../site/kit.ts';
 import { htmlOf, pages } from '../site/pages.ts';
 import { fontBytes, htmlBytes, scriptBytes, styleBytes } from '../site/weights.ts';
 import { benchDrag } from './drag.mjs';
@@ -41,36 +38,29 @@ async function dragRows(page, path) {
   return rows;
 }
 
-await main(async () => {
-  await ensureBrowser();
-  if ((await tool('astro', ['build', '--silent'])) !== 0)
-    throw new Advice('The site could not be built.');
-
-  const server = await serve({ folder: join(root, 'dist') });
-  const browser = await launch();
-  const weights = {};
-  const drags = {};
-  for (const path of pages()) {
-    const { page, responses, close } = await open(browser, server.url + path, { viewport: phone });
-    const codeAtFirst = await scriptBytes(page, responses);
-    await scrollThrough(page);
-    weights[`/${path}`] = {
-      page: kilobytes(htmlBytes(htmlOf(path))),
-      styles: kilobytes(await styleBytes(responses)),
-      'code at first': kilobytes(codeAtFirst),
-      'code at the end': kilobytes(await scriptBytes(page, responses)),
-      fonts: kilobytes(await fontBytes(responses)),
-    };
-    Object.assign(drags, await dragRows(page, path));
-    await close();
-  }
-  await browser.close();
-  await server.close();
-
-  console.log('What each page weighs, in kB, compressed with gzip (fonts as they are)');
-  console.table(weights);
-  console.log(
-    '\nWhat an event of a drag costs: script, style and layout, at 390 x 844, processor slowed 4 times',
-  );
-  console.table(drags);
-});
+await main(() =>
+  withSite(async (browser, home) => {
+    const weights = {};
+    const drags = {};
+    for (const path of pages()) {
+      const { page, responses, close } = await open(browser, home + path, { viewport: phone });
+      const codeAtFirst = await scriptBytes(page, responses);
+      await scrollThrough(page);
+      weights[`/${path}`] = {
+        page: kilobytes(htmlBytes(htmlOf(path))),
+        styles: kilobytes(await styleBytes(responses)),
+        'code at first': kilobytes(codeAtFirst),
+        'code at the end': kilobytes(await scriptBytes(page, responses)),
+        fonts: kilobytes(await fontBytes(responses)),
+      };
+      Object.assign(drags, await dragRows(page, path));
+      await close();
+    }
+    console.log('What each page weighs, in kB, compressed with gzip (fonts as they are)');
+    console.table(weights);
+    console.log(
+      '\nWhat an event of a drag costs: script, style and layout, at 390 x 844, processor slowed 4 times',
+    );
+    console.table(drags);
+  }),
+);
