@@ -128,6 +128,19 @@ test('the order of the drawer does not matter', () => {
   expect(shuffled[0]).toBe(weights[2]);
 });
 
+test('one drawer answers for one kind after another, and for any', () => {
+  const plain = { kind: 'plain', diameter: 1e-3, material: 'musicWire' } as const;
+  const drawer = [plain, weighed(1)];
+  const picked = (kind?: Construction['kind']) =>
+    bestMatch({ ...bench, tension: 1, drawer, kind })?.construction;
+  const orders = [
+    ['plain', undefined, 'measured', 'wound'],
+    [undefined, 'plain', undefined, 'measured'],
+  ] as const;
+  expect(orders[0].map(picked)).toEqual([plain, drawer[1], drawer[1], undefined]);
+  expect(orders[1].map(picked)).toEqual([drawer[1], plain, drawer[1], drawer[1]]);
+});
+
 test('a string that would break is passed over for one that holds, and named as a neighbour', () => {
   const plain = [8, 26].map((thou) => ({
     kind: 'plain' as const,
