@@ -16,14 +16,24 @@ const MINUS = '\u2212';
 
 const trimmed = (value: number, digits: number): string => String(Number(value.toFixed(digits)));
 
+/** So many significant digits and no more: the next power of ten that rounding reaches takes one decimal away. */
+function significant(value: number, digits: number, mostDecimals: number): string {
+  const rounded = Math.abs(Number(value.toPrecision(digits)));
+  const decimals = rounded > 0 ? digits - 1 - Math.floor(Math.log10(rounded)) : mostDecimals;
+  return value.toFixed(Math.min(mostDecimals, Math.max(0, decimals)));
+}
+
 export const lengthUnit = (units: Units): string => (units === 'in-lb' ? 'in' : 'mm');
 export const forceUnit = (units: Units): string =>
   ({ 'in-lb': 'lb', 'mm-N': 'N', 'mm-kg': 'kg' })[units];
 export const densityUnit = (units: Units): string => (units === 'in-lb' ? 'lb/in' : 'g/m');
 
+// 24.75 in is 628.65 mm however it was worked out: the last bits must not choose the digit.
+const tenths = (value: number): string => (value + 1e-9).toFixed(1);
+
 /** Scale length in the reader's unit, without it: hundredths of an inch, tenths of a millimetre. */
 export const lengthNumber = (metres: number, units: Units): string =>
-  units === 'in-lb' ? trimmed(inches(metres), 2) : millimetres(metres).toFixed(1);
+  units === 'in-lb' ? trimmed(inches(metres), 2) : tenths(millimetres(metres));
 
 export const formatLength = (metres: number, units: Units): string =>
   lengthNumber(metres, units) + GAP + lengthUnit(units);
@@ -38,11 +48,8 @@ export const inUnits = (newtons: number, units: Units): number =>
   ({ 'in-lb': poundsForce, 'mm-N': (n: number) => n, 'mm-kg': kilogramsForce })[units](newtons);
 
 /** Pull to three significant digits, without its unit: gauge tolerance alone makes more of them meaningless. */
-export function forceNumber(newtons: number, units: Units): string {
-  const value = inUnits(newtons, units);
-  const digits = Math.max(0, 2 - Math.floor(Math.log10(Math.max(Math.abs(value), 1e-3))));
-  return value.toFixed(Math.min(digits, 3));
-}
+export const forceNumber = (newtons: number, units: Units): string =>
+  significant(inUnits(newtons, units), 3, 3);
 
 export const formatForce = (newtons: number, units: Units): string =>
   forceNumber(newtons, units) + GAP + forceUnit(units);
@@ -65,13 +72,12 @@ export const formatShare = (share: number, digits = 0): string =>
   `${(share * 100).toFixed(digits)}${GAP}%`;
 
 export const formatFrequency = (hertz: number): string =>
-  `${hertz.toFixed(hertz < 1000 ? 1 : 0)}${GAP}Hz`;
+  `${hertz.toFixed(hertz < 999.95 ? 1 : 0)}${GAP}Hz`;
 
 /** Unit weight to four significant digits, without its unit. */
 export function densityNumber(kgPerMetre: number, units: Units): string {
   if (units !== 'in-lb') return Number(gramsPerMetre(kgPerMetre).toPrecision(4)).toString();
-  const value = poundsPerInch(kgPerMetre);
-  return value.toFixed(Math.max(0, 3 - Math.floor(Math.log10(value))));
+  return significant(poundsPerInch(kgPerMetre), 4, 12);
 }
 
 export const formatDensity = (kgPerMetre: number, units: Units): string =>

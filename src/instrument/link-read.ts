@@ -33,12 +33,20 @@ interface Draft {
 export function decode(text: string, base: State): Decoded {
   const notes: string[] = [];
   const fields = clean(text).split('/');
-  if (fields[0]?.toLowerCase() !== VERSION) return { state: undefined, notes };
+  const version = fields[0]?.toLowerCase() ?? '';
+  if (version !== VERSION) {
+    if (/^v\d+$/.test(version))
+      notes.push('The link was made by another version of this site and cannot be read here.');
+    return { state: undefined, notes };
+  }
   const reader = new FieldReader(notes);
   const split = fields.findIndex((f) => f.toLowerCase() === 'to');
   const mine = reader.body(fields.slice(1, split < 0 ? undefined : split));
   const other = split < 0 ? undefined : reader.body(fields.slice(split + 1));
-  const strings = mine.strings.flatMap(({ note, pick }) => (pick ? [{ note, ...pick }] : []));
+  const strings = mine.strings.flatMap(({ note, pick }) => {
+    if (!pick) notes.push(`The gauge of string ${note} could not be read; the string is left out.`);
+    return pick ? [{ note, ...pick }] : [];
+  });
   const state: State = {
     ...base,
     ...reader.options(fields, base),
@@ -56,7 +64,7 @@ export function decode(text: string, base: State): Decoded {
       `An instrument here has at least ${limits.strings.min} strings; the link names ${strings.length}.`,
     );
   return isState(state)
-    ? { state, notes }
+    ? { state, notes: [...new Set(notes)] }
     : { state: undefined, notes: ['The link could not be read.'] };
 }
 
@@ -66,19 +74,25 @@ const bodyOf = (draft: Draft, base: Instrument | Target) => ({
   a4: draft.a4,
 });
 
-/** Undoes what a messenger does to a text: escapes, line breaks, long dashes, a sentence's full stop. */
-function clean(text: string): string {
-  let plain = text.slice(0, LONGEST);
+// Line breaks and other space, and the marks of zero width that break long words.
+const unseen = /[\s\u00ad\u200b-\u200d\u2060]+/g;
+
+function unescaped(run: string): string {
   try {
-    plain = decodeURIComponent(plain);
+    return decodeURIComponent(run);
   } catch {
-    // A stray per cent sign: take the text as it stands.
+    return run;
   }
-  return plain
-    .replace(/^#/, '')
-    .replace(/\s+/g, '')
+}
+
+/** Undoes what a messenger does to a text: escapes, line breaks, long dashes, quotes around it, a sentence's full stop. */
+function clean(text: string): string {
+  return text
+    .slice(0, LONGEST)
+    .replace(/(?:%[0-9a-f]{2})+/gi, unescaped)
+    .replace(unseen, '')
     .replace(/[\u2010-\u2015\u2212]/g, '-')
-    .replace(/[^A-Za-z0-9]+$/, '');
+    .replace(/^[^A-Za-z0-9]+|[^A-Za-z0-9]+$/g, '');
 }
 
 class FieldReader {
@@ -104,8 +118,10 @@ class FieldReader {
 
   private length(text: string): number | undefined {
     const value = Number(text);
+    // Dividing leaves a rounding that would make the same length another one.
+    const metres = Number((value / 1000).toFixed(7));
     return text !== '' && Number.isFinite(value)
-      ? this.clamp('Scale length', value / 1000, limits.scale, (m) => `${number(m * 1000, 1)} mm`)
+      ? this.clamp('Scale length', metres, limits.scale, (m) => `${number(m * 1000, 1)} mm`)
       : undefined;
   }
 
@@ -198,13 +214,14 @@ class FieldReader {
 }
 
 function readName(code: string): string {
-  const name = code.replace(/\.([0-9a-f]{1,6})\./gi, (_, hex: string) => {
+  // A hyphen stands for a space; a real one comes by its number.
+  const name = code.replace(/-/g, ' ').replace(/\.([0-9a-f]{1,6})\./gi, (_, hex: string) => {
     const point = Number.parseInt(hex, 16);
     return point >= 32 && point <= 0x10ffff && !(point >= 0xd800 && point <= 0xdfff)
       ? String.fromCodePoint(point)
       : '';
   });
-  const letters = Array.from(name.replace(/-/g, ' ').trim());
+  const letters = Array.from(name.trim());
   // The limit counts UTF-16 units, as the schema does; a pair of them is never split.
   while (letters.join('').length > limits.name) letters.pop();
   return letters.join('').trim();

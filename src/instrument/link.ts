@@ -5,6 +5,7 @@
  * being typed into a messenger: v1/n-Redshank/l-647.7/e4-p10/b3-p13/e2-w46x6.718/to/n-Whimbrel/l-673.1/e4/b3-p12.
  * Lengths are in millimetres, gauges in thousandths of an inch, unit weights (after the x) in grams a metre.
  */
+import { STANDARD_A4 } from '../physics/index.ts';
 import type { Gauge, Instrument, State, Target } from './schema.ts';
 
 export const VERSION = 'v1';
@@ -15,9 +16,12 @@ export const number = (value: number, digits: number): string =>
   String(Number(value.toFixed(digits)));
 const noteCode = (note: string): string => note.toLowerCase().replace('#', 's');
 
+// What no one can read: control characters, and halves of surrogate pairs, which no link can carry.
+const unreadable = /[\u0000-\u001f\u007f]|\p{Surrogate}/gu;
+
 // Letters and digits stand for themselves, a hyphen for a space, anything else is its code point between dots.
 const nameCode = (name: string): string =>
-  Array.from(name.trim(), (c) =>
+  Array.from(name.replace(unreadable, '').trim(), (c) =>
     /[A-Za-z0-9]/.test(c) ? c : c === ' ' ? '-' : `.${(c.codePointAt(0) ?? 0).toString(16)}.`,
   ).join('');
 
@@ -27,10 +31,13 @@ const gaugeCode = ({ kind, gauge, unitWeight }: Gauge): string =>
 function bodyFields({ name, scale, a4 }: Instrument | Target): string[] {
   const treble = number(scale.treble * 1000, 2);
   const bass = number(scale.bass * 1000, 2);
+  const called = nameCode(name);
+  const pitch = number(a4, 2);
   return [
-    ...(name ? [`n-${nameCode(name)}`] : []),
+    ...(called ? [`n-${called}`] : []),
     `l-${treble}${bass === treble ? '' : `-${bass}`}`,
-    ...(a4 === 440 ? [] : [`a-${number(a4, 2)}`]),
+    // As rounded: what reads as the usual value is left out.
+    ...(pitch === String(STANDARD_A4) ? [] : [`a-${pitch}`]),
   ];
 }
 
@@ -46,11 +53,12 @@ export function encodeInstrument(instrument: Instrument): string {
 /** The whole state. */
 export function encode({ mine, other, units, trial, aim }: State): string {
   const fields = [encodeInstrument(mine), `u-${unitCodes[units]}`];
+  const factor = number(aim.factor * 100, 1);
   if (trial.string > 0) fields.push(`ts-${trial.string + 1}`);
   if (trial.length !== undefined) fields.push(`tl-${number(trial.length * 1000, 2)}`);
   if (trial.note !== undefined) fields.push(`tn-${noteCode(trial.note)}`);
   if (trial.gauge !== undefined) fields.push(`tg-${gaugeCode(trial.gauge)}`);
-  if (aim.factor !== 1) fields.push(`f-${number(aim.factor * 100, 1)}`);
+  if (factor !== '100') fields.push(`f-${factor}`);
   if (aim.mode === 'even') fields.push('m-even');
   if (aim.kinds === 'any') fields.push('k-any');
   fields.push('to', ...bodyFields(other));

@@ -29,7 +29,14 @@ const vulgar: Readonly<Record<string, number>> = {
   '⅞': 7 / 8,
 };
 
-/** A number and what follows it: "25 1/2 in", "25½", "647,7mm". Undefined when no number leads. */
+// A sentence's full stop after a unit says nothing.
+const unitText = (text: string): string => text.trim().toLowerCase().replace(/\.$/, '');
+
+/** What a table has under a typed word; nothing for words that every object knows, such as "constructor". */
+const entryOf = <T>(table: Readonly<Record<string, T>>, word: string): T | undefined =>
+  Object.hasOwn(table, word) ? table[word] : undefined;
+
+/** A number and what follows it: "25 1/2 in", "25½", "647,7mm". Undefined when no finite number leads. */
 export function readNumber(
   text: string,
 ): { readonly value: number; readonly unit: string } | undefined {
@@ -46,11 +53,13 @@ export function readNumber(
   if (whole === undefined && top === undefined && glyph === undefined) return undefined;
   // "1/2" alone: the greedy whole number has eaten the numerator.
   const lone = whole !== undefined && top === undefined ? /^\/\s*(\d+)\s*(.*)$/.exec(unit) : null;
-  if (lone)
-    return { value: Number(whole) / Number(lone[1]), unit: (lone[2] ?? '').trim().toLowerCase() };
   const fraction = glyph ? (vulgar[glyph] ?? 0) : top && bottom ? Number(top) / Number(bottom) : 0;
-  const value = Number((whole ?? '0').replace(',', '.')) + fraction;
-  return Number.isFinite(value) ? { value, unit: unit.trim().toLowerCase() } : undefined;
+  const number = Number((whole ?? '0').replace(',', '.'));
+  // The sign before a whole number is its fraction's as well.
+  const value = lone
+    ? number / Number(lone[1])
+    : number + (whole?.startsWith('-') ? -fraction : fraction);
+  return Number.isFinite(value) ? { value, unit: unitText(lone?.[2] ?? unit) } : undefined;
 }
 
 const lengthUnits: Readonly<Record<string, (n: number) => number>> = {
@@ -93,7 +102,7 @@ export function parseAnyLength(text: string, units: Units): Parsed<number> {
   // A bare number that would be absurd in the reader's unit and right in the other one is the other one.
   const bare =
     units === 'in-lb' ? (read.value >= 200 ? 'mm' : 'in') : read.value <= 45 ? 'in' : 'mm';
-  const convert = lengthUnits[read.unit === '' ? bare : read.unit];
+  const convert = entryOf(lengthUnits, read.unit === '' ? bare : read.unit);
   return convert
     ? good(convert(read.value))
     : bad(`“${read.unit}” is not a unit of length here; use in, mm or cm.`);
@@ -116,7 +125,7 @@ export function parseForce(text: string, units: Units): Parsed<number> {
   const read = readNumber(text);
   if (!read) return bad('Type a pull, such as 17.5 lb, 78 N or 8 kg.');
   const bare = { 'in-lb': 'lb', 'mm-N': 'n', 'mm-kg': 'kg' }[units];
-  const convert = forceUnits[read.unit === '' ? bare : read.unit];
+  const convert = entryOf(forceUnits, read.unit === '' ? bare : read.unit);
   return convert
     ? good(convert(read.value))
     : bad(`“${read.unit}” is not a unit of pull here; use lb, N or kg.`);
@@ -126,8 +135,8 @@ export function parseForce(text: string, units: Units): Parsed<number> {
 export function parseAnyDensity(text: string, units: Units): Parsed<number> {
   const read = readNumber(text);
   if (!read) return bad('Type a unit weight, such as 0.00037 lb/in or 6.7 g/m.');
-  const convert =
-    densityUnits[(read.unit === '' ? densityUnit(units) : read.unit).replace(/\s/g, '')];
+  const unit = read.unit === '' ? densityUnit(units) : read.unit.replace(/\s/g, '');
+  const convert = entryOf(densityUnits, unit);
   return convert
     ? good(convert(read.value))
     : bad(`“${read.unit}” is not a unit weight here; use lb/in, g/m or kg/m.`);
@@ -179,7 +188,7 @@ export function parseGauge(text: string, kind: Gauge['kind']): Parsed<Gauge> {
     p: 'plain',
     plain: 'plain',
   };
-  const said = read && kinds[read.unit];
+  const said = read && entryOf(kinds, read.unit);
   if (!read || !said) return bad('Type a gauge in thousandths, such as 10, .010 or 46w.');
   const thou = read.value < 0.3 ? read.value * 1000 : read.value;
   const list = gauges[said];

@@ -65,7 +65,7 @@ export const targetSchema = v.object({
 
 /** What a figure tries out on one string or on the whole instrument, without changing the instrument. */
 const trialSchema = v.object({
-  string: v.pipe(v.number(), v.integer(), v.minValue(0)),
+  string: v.pipe(v.number(), v.integer(), v.minValue(0), v.maxValue(limits.strings.max - 1)),
   length: v.optional(between(limits.scale)),
   note: v.optional(note),
   gauge: v.optional(pickSchema),

@@ -20,6 +20,7 @@ class Store {
   #future: readonly State[] = $state.raw([]);
   #notice: string = $state('');
   #opened = false;
+  #toldOfMemory = false;
 
   get state(): State {
     return this.#state;
@@ -109,6 +110,7 @@ class Store {
     const text = window.location.hash.slice(1);
     if (text === '' || text === encode(this.#settled)) return;
     const { state, notes } = decode(text, this.#settled);
+    if (!state && notes.length > 0) this.tell(notes.join(' '));
     if (!state || encode(state) === encode(this.#settled)) return;
     if (push) {
       this.#past = [...this.#past.slice(-MOST_UNDO + 1), this.#settled];
@@ -136,7 +138,9 @@ class Store {
   }
 
   #keep(): void {
-    if (!remember(MEMORY, encode(this.#state))) {
+    // Once a page: a reader who has dismissed the sentence knows it.
+    if (!remember(MEMORY, encode(this.#state)) && !this.#toldOfMemory) {
+      this.#toldOfMemory = true;
       this.tell(
         'This device keeps nothing between visits. Copy the link to come back to this state.',
       );

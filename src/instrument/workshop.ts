@@ -27,12 +27,15 @@ interface InstrumentData {
   readonly strings: readonly string[];
 }
 
+// To the hundredth of a millimetre, as a link carries it: an instrument that comes back is recognised.
+const scaleOf = (inches: number): number => Number(fromInches(inches).toFixed(5));
+
 export const workshop: readonly WorkshopInstrument[] = (instruments as InstrumentData[]).map(
   (d) => ({
     id: d.id,
     name: d.name,
     about: d.about,
-    scale: { treble: fromInches(d.scale[0] ?? 25.5), bass: fromInches(d.scale.at(-1) ?? 25.5) },
+    scale: { treble: scaleOf(d.scale[0] ?? 25.5), bass: scaleOf(d.scale.at(-1) ?? 25.5) },
     a4: STANDARD_A4,
     strings: d.strings.map((text) => {
       const [note = 'E4', gauge = '10'] = text.split(' ');

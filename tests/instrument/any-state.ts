@@ -1,0 +1,76 @@
+/** Any state that the site can be in: what the tests of the link share. */
+import fc from 'fast-check';
+
+import { gauges } from '../../src/instrument/drawer.ts';
+import {
+  limits,
+  type Gauge,
+  type Instrument,
+  type State,
+  type Target,
+} from '../../src/instrument/schema.ts';
+import { noteName, noteNumber } from '../../src/physics/index.ts';
+
+const within = ({ min, max }: { readonly min: number; readonly max: number }) =>
+  fc.double({ min, max, noNaN: true });
+
+const spellings: readonly string[] = ['C', 'D', 'E', 'F', 'G', 'A', 'B']
+  .flatMap((letter) => ['', '#', 'b'].map((accidental) => letter + accidental))
+  .flatMap((name) => [0, 1, 2, 3, 4, 5, 6, 7].map((octave) => `${name}${octave}`))
+  .filter((note) => noteNumber(note) >= limits.note.min && noteNumber(note) <= limits.note.max);
+
+export const anyNote: fc.Arbitrary<string> = fc.constantFrom(...spellings);
+export const anyPlainNote = fc.integer(limits.note).map((n) => noteName(n));
+
+/** What the drawer has, or a string whose weight the reader has measured. */
+export const anyGauge: fc.Arbitrary<Gauge> = fc.oneof(
+  fc
+    .constantFrom('plain' as const, 'wound' as const)
+    .chain((kind) => fc.constantFrom(...gauges[kind]).map((gauge) => ({ kind, gauge }))),
+  fc.record({
+    kind: fc.constantFrom('plain' as const, 'wound' as const),
+    gauge: within(limits.gauge),
+    unitWeight: within(limits.unitWeight),
+  }),
+);
+
+const anyName = fc
+  .string({ unit: 'binary', maxLength: limits.name })
+  .map((name) => name.slice(0, limits.name));
+const anyBody = {
+  name: anyName,
+  scale: fc.record({ treble: within(limits.scale), bass: within(limits.scale) }),
+  a4: fc.oneof(fc.constant(440), within(limits.a4)),
+};
+
+const anyString = fc.tuple(anyNote, anyGauge).map(([note, gauge]) => ({ note, ...gauge }));
+
+export const anyInstrument: fc.Arbitrary<Instrument> = fc.record({
+  ...anyBody,
+  strings: fc.array(anyString, { minLength: limits.strings.min, maxLength: limits.strings.max }),
+});
+
+const anyTarget: fc.Arbitrary<Target> = fc.record({
+  ...anyBody,
+  strings: fc.array(fc.record({ note: anyNote, pick: fc.option(anyGauge, { nil: undefined }) }), {
+    minLength: limits.strings.min,
+    maxLength: limits.strings.max,
+  }),
+});
+
+export const anyState: fc.Arbitrary<State> = fc.record({
+  mine: anyInstrument,
+  other: anyTarget,
+  units: fc.constantFrom('in-lb', 'mm-N', 'mm-kg'),
+  trial: fc.record({
+    string: fc.integer({ min: 0, max: limits.strings.max - 1 }),
+    length: fc.option(within(limits.scale), { nil: undefined }),
+    note: fc.option(anyNote, { nil: undefined }),
+    gauge: fc.option(anyGauge, { nil: undefined }),
+  }),
+  aim: fc.record({
+    mode: fc.constantFrom('string', 'even'),
+    factor: fc.oneof(fc.constant(1), within(limits.factor)),
+    kinds: fc.constantFrom('keep', 'any'),
+  }),
+});

@@ -1,0 +1,129 @@
+import { describe, expect, it } from 'vitest';
+
+import { encode } from '../../src/instrument/link.ts';
+import { decode } from '../../src/instrument/link-read.ts';
+import { limits, type State } from '../../src/instrument/schema.ts';
+import { initialState, workshopInstrument } from '../../src/instrument/workshop.ts';
+
+const state: State = {
+  ...initialState,
+  mine: { ...workshopInstrument('avocet'), name: 'Avocet 2' },
+  other: {
+    ...initialState.other,
+    strings: initialState.other.strings.map((string, i) =>
+      i === 0 ? { ...string, pick: { kind: 'plain', gauge: 9.5 } } : string,
+    ),
+  },
+  units: 'mm-kg',
+  trial: { string: 2, length: 0.66, note: 'F#3', gauge: { kind: 'wound', gauge: 20 } },
+  aim: { mode: 'even', factor: 0.95, kinds: 'any' },
+};
+const link = encode(state);
+const read = (text: string) => decode(text, initialState);
+const four = 'e4-p10/b3-p13/g3-p17/d3-w26';
+
+describe('a link survives', () => {
+  const ways: readonly (readonly [string, string])[] = [
+    ['its #', `#${link}`],
+    ['line breaks', link.replaceAll('/', '/\r\n ')],
+    ['escapes', link.replaceAll('/', '%2F').replaceAll('-', '%2d')],
+    ['an escaped long dash', link.replaceAll('-', encodeURIComponent('–'))],
+    ['a stray per cent sign beside escapes', `${link.replaceAll('/', '%2F')}%`],
+    ['long dashes', link.replaceAll('-', '—')],
+    ['a minus sign', link.replaceAll('-', '−')],
+    ['a full stop', `${link}.`],
+    ['more punctuation', `${link}…!?)`],
+    ['curly quotes', `“${link}”`],
+    ['angle brackets', `<${link}>`],
+    ['marks of zero width', link.replaceAll('/', '/\u200b')],
+  ];
+  it.each(ways)('%s', (_, text) => {
+    const { state: back, notes } = read(text);
+    expect(notes).toEqual([]);
+    expect(back && encode(back)).toBe(link);
+  });
+
+  it('capitals, which only its name keeps', () => {
+    const { state: back, notes } = read(link.toUpperCase());
+    expect(notes).toEqual([]);
+    expect(back?.mine.name).toBe('AVOCET 2');
+    expect(back && encode(back).toLowerCase()).toBe(link.toLowerCase());
+  });
+});
+
+describe('what is out of range is clamped and told', () => {
+  const cases: readonly (readonly [string, (s: State) => unknown, unknown, RegExp])[] = [
+    [`v1/l-100/${four}`, (s) => s.mine.scale.treble, 0.25, /Scale length 100 mm .* 250 mm/],
+    [`v1/l-648-9000/${four}`, (s) => s.mine.scale.bass, 1.1, /Scale length 9000 mm .* 1100 mm/],
+    [`v1/a-500/${four}`, (s) => s.mine.a4, 480, /A4 500 Hz .* 480 Hz/],
+    [`v1/c9-p10/${four}`, (s) => s.mine.strings[0]?.note, 'C7', /Note C9 .* C7/],
+    [`v1/cb0-w100/${four}`, (s) => s.mine.strings[0]?.note, 'C0', /Note .* C0/],
+    [`v1/e4-p10.2/${four}`, (s) => s.mine.strings[0]?.gauge, 10, /no plain 10\.2; taken as 10\./],
+    [`v1/e4-w300x5/${four}`, (s) => s.mine.strings[0]?.gauge, 200, /Gauge 300 .* 200/],
+    [
+      `v1/e4-p10x900/${four}`,
+      (s) => s.mine.strings[0]?.unitWeight,
+      limits.unitWeight.max,
+      /Unit weight 900 g\/m .* 200 g\/m/,
+    ],
+    [`v1/${four}/f-400`, (s) => s.aim.factor, 1.5, /Aim 400 % .* 150 %/],
+    [`v1/${four}/tl-20`, (s) => s.trial.length, 0.25, /Scale length 20 mm/],
+    [`v1/${four}/ts-40`, (s) => s.trial.string, 0, /^$/],
+  ];
+  it.each(cases)('%s', (text, value, expected, told) => {
+    const { state: back, notes } = read(text);
+    expect(back && value(back)).toBe(expected);
+    expect(notes.join(' ')).toMatch(told);
+  });
+
+  it('more strings than an instrument has here, once', () => {
+    const { state: back, notes } = read(`v1/${Array(20).fill('e4-p10').join('/')}`);
+    expect(back?.mine.strings).toHaveLength(limits.strings.max);
+    expect(notes).toEqual(['An instrument here has at most 12 strings; the rest are left out.']);
+  });
+
+  it('fewer strings leave the instrument as it was', () => {
+    const { state: back, notes } = read('v1/l-700/e4-p10');
+    expect(back?.mine).toEqual(initialState.mine);
+    expect(notes).toEqual(['An instrument here has at least 4 strings; the link names 1.']);
+  });
+
+  it('a string whose gauge cannot be read', () => {
+    const { state: back, notes } = read(`v1/e4-q10/${four}`);
+    expect(back?.mine.strings).toHaveLength(4);
+    expect(notes).toEqual(['The gauge of string E4 could not be read; the string is left out.']);
+  });
+});
+
+describe('what a link leaves out or does not know', () => {
+  it('ignores unknown fields', () => {
+    const back = read(link.replace('/u-kg', '/zz-9/u-kg/colour-blue/9/-/e99')).state;
+    expect(back && encode(back)).toBe(link);
+  });
+
+  it('takes the rest from what the reader has', () => {
+    const { state: back, notes } = decode(`v1/${four}`, state);
+    expect(notes).toEqual([]);
+    expect(back?.mine.scale).toEqual(state.mine.scale);
+    expect(back?.other).toEqual(state.other);
+    expect(back?.units).toBe('mm-kg');
+  });
+
+  it('keeps what the reader has when the second instrument has too few strings', () => {
+    expect(decode(`v1/${four}/to/l-700/e4`, state).state?.other).toEqual(state.other);
+  });
+
+  it('says so when it comes from another version', () => {
+    expect(read(link.replace('v1', 'v2'))).toEqual({
+      state: undefined,
+      notes: ['The link was made by another version of this site and cannot be read here.'],
+    });
+  });
+
+  it.each(['', '#', 'main', 'v', 'section-2', 'v1x/e4', '/v2', '%', '%E4%'])(
+    'reads “%s” as no state',
+    (text) => {
+      expect(read(text).state).toBeUndefined();
+    },
+  );
+});

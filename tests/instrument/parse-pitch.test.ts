@@ -1,0 +1,96 @@
+import { describe, expect, it } from 'vitest';
+
+import { gauges } from '../../src/instrument/drawer.ts';
+import { parseA4, parseGauge, parseNote } from '../../src/instrument/parse.ts';
+
+describe('parseNote', () => {
+  it.each([
+    ['E4', 'E4'],
+    [' e4 ', 'E4'],
+    ['c#3', 'C#3'],
+    ['C♯3', 'C#3'],
+    ['bb1', 'Bb1'],
+    ['B♭ 1', 'Bb1'],
+    ['b1', 'B1'],
+    ['C0', 'C0'],
+    ['C7', 'C7'],
+    ['B#6', 'B#6'],
+  ])('spells “%s” as %s', (text, note) => {
+    expect(parseNote(text)).toEqual({ ok: true, value: note });
+  });
+
+  it.each(['Cb0', 'C#7', 'E9', 'B#7'])('refuses %s with the range', (text) => {
+    expect(parseNote(text)).toEqual({ ok: false, message: 'Notes from C0 to C7.' });
+  });
+
+  it.each(['', 'H4', 'E', '4', 'E44', 'C##3', 'Do3'])(
+    'says how a note is written: “%s”',
+    (text) => {
+      const parsed = parseNote(text);
+      expect(parsed.ok ? '' : parsed.message).toMatch(/^A note is a letter A to G/);
+    },
+  );
+});
+
+describe('parseA4', () => {
+  it.each([
+    ['440', 440],
+    ['432 Hz', 432],
+    ['442,5 hz', 442.5],
+    ['380', 380],
+    ['480', 480],
+  ])('reads %s', (text, hertz) => {
+    expect(parseA4(text)).toEqual({ ok: true, value: hertz });
+  });
+
+  it.each(['', 'high', '379.9', '481', '440 kHz', '-440'])(
+    'refuses “%s” with the range',
+    (text) => {
+      expect(parseA4(text)).toEqual({ ok: false, message: 'A4 from 380 to 480 Hz.' });
+    },
+  );
+});
+
+describe('parseGauge', () => {
+  it.each([
+    ['10', 'plain', 'plain', 10],
+    ['.010', 'plain', 'plain', 10],
+    ['0,0095', 'plain', 'plain', 9.5],
+    ['9½', 'plain', 'plain', 9.5],
+    ['46', 'wound', 'wound', 46],
+    ['46w', 'plain', 'wound', 46],
+    ['.046 wound', 'plain', 'wound', 46],
+    ['20 p', 'wound', 'plain', 20],
+    ['20 plain', 'wound', 'plain', 20],
+    ['.145', 'wound', 'wound', 145],
+  ] as const)('reads “%s” where a %s one is asked', (text, asked, kind, gauge) => {
+    expect(parseGauge(text, asked)).toEqual({ ok: true, value: { kind, gauge } });
+  });
+
+  it('reads every gauge of the drawer', () => {
+    for (const kind of ['plain', 'wound'] as const) {
+      for (const gauge of gauges[kind]) {
+        expect(parseGauge(String(gauge), kind)).toEqual({ ok: true, value: { kind, gauge } });
+        expect(parseGauge(`${gauge / 1000} ${kind}`, kind)).toEqual({
+          ok: true,
+          value: { kind, gauge },
+        });
+      }
+    }
+  });
+
+  it.each([
+    ['10.2', 'plain', 'The drawer has plain gauges from 7 to 26; the nearest to 10.2 is 10.'],
+    ['46', 'plain', 'The drawer has plain gauges from 7 to 26; the nearest to 46 is 26.'],
+    ['10w', 'plain', 'The drawer has wound gauges from 17 to 145; the nearest to 10 is 17.'],
+  ] as const)('offers the nearest to %s %s', (text, kind, message) => {
+    expect(parseGauge(text, kind)).toEqual({ ok: false, message });
+  });
+
+  it.each(['', 'thin', '10 mm'])('says how a gauge is written: “%s”', (text) => {
+    expect(parseGauge(text, 'plain')).toEqual({
+      ok: false,
+      message: 'Type a gauge in thousandths, such as 10, .010 or 46w.',
+    });
+  });
+});
