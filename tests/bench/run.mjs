@@ -11,7 +11,7 @@ import { benchDrag } from './drag.mjs';
 
 const handlesPerPage = 8;
 const kilobytes = (bytes) => Number((bytes / 1000).toFixed(1));
-const rounded = (number) => Number(number.toFixed(2));
+const rounded = (number) => (Number.isFinite(number) ? Number(number.toFixed(2)) : '');
 
 async function dragRows(page, path) {
   const rows = {};
@@ -30,7 +30,7 @@ async function dragRows(page, path) {
       'p95 ms': rounded(cost.p95),
       'with paint ms': rounded(cost.withPaint),
       'next frame ms': rounded(cost.frame),
-      mutations: cost.mutations,
+      mutations: rounded(cost.mutations),
       'most mutations': cost.mostMutations,
       'forced layouts': cost.forced,
     };

@@ -1,4 +1,7 @@
-/** What the browser's main thread did in each event of a drag, read from a trace of it. */
+/**
+ * What the browser's main thread did in each event of a drag, read from a trace of it. Durations are the thread's own
+ * time on the processor, so that other programs running beside it count little.
+ */
 
 const script = [
   'EventDispatch',
@@ -29,13 +32,13 @@ export async function record(session, task) {
 
 const end = (event) => event.ts + event.dur;
 
-/** Total length of intervals, each moment counted once however many of them nest. */
+/** Total processor time of events, each moment counted once however many of them nest. */
 function covered(events) {
   let sum = 0;
   let until = 0;
-  for (const event of events) {
-    sum += Math.max(0, end(event) - Math.max(event.ts, until));
-    until = Math.max(until, end(event));
+  for (const { tts = 0, tdur = 0 } of events) {
+    sum += Math.max(0, tts + tdur - Math.max(tts, until));
+    until = Math.max(until, tts + tdur);
   }
   return sum;
 }
