@@ -1,1 +1,136 @@
-import { plainMass } from '../../figures/quantities/three-things-set-the-pull.ts';
+/** The exercises of "Three things set the pull", for the string in hand as it is on the reader's instrument. */
+import { pullsOf, type Pull } from '../../instrument/pulls.ts';
+import type { State } from '../../instrument/schema.ts';
+import { thinnestPlain } from '../../instrument/thinnest-plain.ts';
+import { INCH, POUND_FORCE, STANDARD_GRAVITY, tension, tensionRatio } from '../../physics/index.ts';
+import type { NumericExercise } from '../types.ts';
+
+const SEMITONE = 2 ** (1 / 12);
+
+function inHand({ mine, trial }: State): Pull {
+  const pull = pullsOf(mine)[Math.min(trial.string, mine.strings.length - 1)];
+  if (!pull) throw new RangeError('mine.strings is empty; permitted: at least one string');
+  return pull;
+}
+
+/** Pull of the string in hand, N, with its length and pitch multiplied. */
+const pullAt = (
+  state: State,
+  ratios: { speakingLength?: number; frequency?: number } = {},
+): number => tension(inHand(state)) * tensionRatio(ratios);
+
+export const answers: Readonly<Record<string, NumericExercise>> = {
+  'three.mass': {
+    quantity: 'density',
+    answer: ({ mine }) => thinnestPlain(mine).linearDensity,
+    tolerance: 0.02,
+    mistakes: [
+      {
+        value: ({ mine }) => thinnestPlain(mine).linearDensity * 4,
+        hint: 'Four times too heavy. Gauge is a diameter: was it put in the place of the radius?',
+      },
+      {
+        value: ({ mine }) => thinnestPlain(mine).linearDensity / Math.PI,
+        hint: 'The section is a circle, not a square of the radius: π is missing.',
+      },
+      {
+        value: ({ mine }) => (thinnestPlain(mine).linearDensity * 4) / Math.PI,
+        hint: 'That is a square wire as wide as this one. A circle fills π/4 of its square.',
+      },
+      {
+        value: ({ mine }) => thinnestPlain(mine).linearDensity / 1000,
+        hint: 'A thousand times too light: are those kilograms a metre, written as grams a metre?',
+      },
+      {
+        value: ({ mine }) => thinnestPlain(mine).linearDensity / 2,
+        hint: 'Half of it. The area is π times the radius squared, or π/4 times the diameter squared.',
+      },
+    ],
+  },
+  'three.pull': {
+    quantity: 'force',
+    answer: (state) => pullAt(state),
+    tolerance: 0.015,
+    mistakes: [
+      {
+        value: (state) => pullAt(state) / 4,
+        hint: 'A quarter of it. Is the 2 of 2 L f there? The wave goes to the saddle and back.',
+      },
+      {
+        value: (state) => pullAt(state) / 2,
+        hint: 'Half of it. The 2 stands inside the bracket, so it is squared as well.',
+      },
+      {
+        value: (state) =>
+          pullAt(state) / (2 * inHand(state).speakingLength * inHand(state).frequency),
+        hint: 'The bracket 2 L f is a speed, and the pull needs its square.',
+      },
+      {
+        value: (state) => pullAt(state) / INCH ** 2,
+        hint: 'Very large. Were inches put where metres belong?',
+      },
+      {
+        value: (state) => pullAt(state) * 1000,
+        hint: 'A thousand times too large. Grams a metre have to become kilograms a metre.',
+      },
+      {
+        value: (state) => (pullAt(state) * STANDARD_GRAVITY) / INCH,
+        hint: 'That treats pounds of mass as pounds of pull. Divide by the acceleration of free fall, 386.1 inches per second squared.',
+      },
+      {
+        value: (state) => pullAt(state) * STANDARD_GRAVITY,
+        hint: 'The number is right, in newtons. Name that unit, or divide by 9.81 for kilograms hung.',
+      },
+      {
+        value: (state) => pullAt(state) * POUND_FORCE,
+        hint: 'The number is right, in newtons. Name that unit, or divide by 4.448 for pounds.',
+      },
+    ],
+  },
+  'three.wholeTone': {
+    quantity: 'force',
+    answer: (state) => pullAt(state, { frequency: SEMITONE ** -2 }),
+    tolerance: 0.015,
+    mistakes: [
+      {
+        value: (state) => pullAt(state) * SEMITONE ** -2,
+        hint: 'The pitch was counted once. It stands in the square, so the ratio is squared too.',
+      },
+      {
+        value: (state) => pullAt(state, { frequency: SEMITONE ** -1 }),
+        hint: 'That is a semitone. A whole tone is two.',
+      },
+      {
+        value: (state) => pullAt(state, { frequency: SEMITONE ** 2 }),
+        hint: 'That is a whole tone up. Down means less pull.',
+      },
+      {
+        value: (state) => pullAt(state) / 4,
+        hint: 'A quarter of the pull is an octave down. A whole tone is a sixth of an octave.',
+      },
+    ],
+  },
+  'three.length': {
+    quantity: 'length',
+    answer: (state) => inHand(state).speakingLength / SEMITONE,
+    tolerance: 0.005,
+    mistakes: [
+      {
+        value: (state) => inHand(state).speakingLength * SEMITONE,
+        hint: 'Longer and higher both add pull. One has to make up for the other.',
+      },
+      {
+        value: (state) => inHand(state).speakingLength / SEMITONE ** 2,
+        hint: 'Squared once too often: length and pitch both count twice, so their ratios are the same.',
+      },
+      {
+        value: (state) => inHand(state).speakingLength / Math.sqrt(SEMITONE),
+        hint: 'No root is needed: length and pitch both count twice, so their ratios are the same.',
+      },
+      {
+        value: (state) => inHand(state).speakingLength / 2,
+        hint: 'Half the length makes up for an octave. A semitone is a twelfth of one.',
+      },
+    ],
+  },
+};

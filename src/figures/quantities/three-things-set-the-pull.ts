@@ -1,0 +1,118 @@
+/** The numbers of the chapter "Three things set the pull". */
+import { constructionOf, stepGauge } from '../../instrument/drawer.ts';
+import {
+  densityNumber,
+  densityUnit,
+  forceNumber,
+  forceUnit,
+  formatDensity,
+  formatDifference,
+  formatForce,
+  formatGauge,
+  formatLength,
+  formatNote,
+  formatShare,
+  lengthNumber,
+  lengthUnit,
+} from '../../instrument/format.ts';
+import type { State, Units } from '../../instrument/schema.ts';
+import { thinnestPlain } from '../../instrument/thinnest-plain.ts';
+import {
+  gramsPerMetre,
+  inches,
+  linearDensity,
+  linearDensityBounds,
+  material,
+  millimetres,
+  noteName,
+  noteNumber,
+  STANDARD_GRAVITY,
+  tensionRatio,
+  waveSpeed,
+} from '../../physics/index.ts';
+import type { Quantity } from '../quantities.ts';
+import { triedOf } from '../trial.ts';
+
+const SEMITONE = 2 ** (1 / 12);
+const own = (s: State) => triedOf(s).own;
+const tried = (s: State) => triedOf(s).tried;
+
+/** The note so many semitones from the string's own. */
+const noteAway = (s: State, semitones: number): string => {
+  const { note } = own(s);
+  return formatNote(noteName(noteNumber(note) + semitones, { flats: note.includes('b') }));
+};
+
+/** Pull of the string in hand, N, with length and pitch multiplied. */
+const pullAt = (s: State, ratios: { speakingLength?: number; frequency?: number }): number =>
+  own(s).tension * tensionRatio(ratios);
+
+const nextMass = (s: State): number => {
+  const { gauge } = own(s);
+  return (
+    linearDensity(constructionOf(stepGauge(gauge, 1))) /
+      linearDensity(constructionOf({ kind: gauge.kind, gauge: gauge.gauge })) -
+    1
+  );
+};
+
+const massOf = (gauge: number): number => linearDensity(constructionOf({ kind: 'plain', gauge }));
+
+/** What unit weight times speed squared is divided by, to be a pull in the reader's unit. */
+const divisors: Readonly<Record<Units, string>> = {
+  'in-lb': inches(STANDARD_GRAVITY).toFixed(1),
+  'mm-N': '1\u202f000\u202f000\u202f000',
+  'mm-kg': Math.round(STANDARD_GRAVITY * 1e9)
+    .toLocaleString('en')
+    .replaceAll(',', '\u202f'),
+};
+
+export const threeThings: Readonly<Record<string, Quantity>> = {
+  'three.ownMu': (s) => gramsPerMetre(own(s).linearDensity).toPrecision(4),
+  'three.ownL': (s) => own(s).speakingLength.toFixed(4),
+  'three.ownF': (s) => own(s).frequency.toFixed(1),
+  'three.ownT': (s) => forceNumber(own(s).tension, 'mm-N'),
+  'three.pull': (s) =>
+    tried(s).strain === 'broken' ? 'more than it can hold' : formatForce(tried(s).tension, s.units),
+  'three.share': (s) => {
+    const { share } = tried(s);
+    return share === undefined ? 'an unknown share' : formatShare(share);
+  },
+  'three.speed': (s) => `${waveSpeed(tried(s)).toFixed(0)}\u202fm/s`,
+  'three.halfLength': (s) => formatLength(own(s).speakingLength / 2, s.units),
+  'three.halfPull': (s) => formatForce(pullAt(s, { speakingLength: 0.5 }), s.units),
+  'three.onePercent': () => formatDifference(tensionRatio({ speakingLength: 1.01 }) - 1),
+  'three.semitone': () => formatDifference(tensionRatio({ frequency: SEMITONE }) - 1),
+  'three.wholeTone': () => formatDifference(tensionRatio({ frequency: SEMITONE ** -2 }) - 1),
+  'three.wholeToneRatio': () => (SEMITONE ** -2).toFixed(4),
+  'three.wholeToneSquared': () => tensionRatio({ frequency: SEMITONE ** -2 }).toFixed(4),
+  'three.wholeToneNote': (s) => noteAway(s, -2),
+  'three.wholeTonePull': (s) => formatForce(pullAt(s, { frequency: SEMITONE ** -2 }), s.units),
+  'three.semitoneNote': (s) => noteAway(s, 1),
+  'three.semitoneRatio': () => SEMITONE.toFixed(4),
+  'three.semitoneLength': (s) => formatLength(own(s).speakingLength / SEMITONE, s.units),
+  'three.fifthFret': (s) => formatLength(own(s).speakingLength * SEMITONE ** -5, s.units),
+  'three.fifthFretRatio': () => (SEMITONE ** -5).toFixed(3),
+  'three.fifthFretNote': (s) => noteAway(s, 5),
+  'three.nextGauge': (s) => formatGauge(stepGauge(own(s).gauge, 1)),
+  'three.nextMass': (s) => formatDifference(nextMass(s)),
+  'three.nineTen': () => formatShare(10 / 9 - 1),
+  'three.nineTenMass': () => formatShare(massOf(10) / massOf(9) - 1),
+  'three.massLow': (s) => formatDifference(linearDensityBounds(own(s).construction).low),
+  'three.massHigh': (s) => formatDifference(linearDensityBounds(own(s).construction).high),
+  'three.quarter': (s) => formatForce(own(s).tension / 4, s.units),
+  'three.octaveDown': (s) => noteAway(s, -12),
+  'three.plainGauge': (s) => formatGauge(thinnestPlain(s.mine).gauge),
+  'three.plainInches': (s) => `${inches(thinnestPlain(s.mine).diameter).toFixed(4)}\u202fin`,
+  'three.plainDiameter': (s) => millimetres(thinnestPlain(s.mine).diameter).toFixed(4),
+  'three.plainMass': (s) => formatDensity(thinnestPlain(s.mine).linearDensity, s.units),
+  'three.plainMu': (s) => gramsPerMetre(thinnestPlain(s.mine).linearDensity).toPrecision(4),
+  'three.steel': () => material('musicWire').density.value.toFixed(0),
+  'three.massNumber': (s) => densityNumber(tried(s).linearDensity, s.units),
+  'three.lengthNumber': (s) => lengthNumber(tried(s).speakingLength, s.units),
+  'three.pullNumber': (s) => forceNumber(tried(s).tension, s.units),
+  'three.massUnit': (s) => densityUnit(s.units),
+  'three.lengthUnit': (s) => lengthUnit(s.units),
+  'three.pullUnit': (s) => forceUnit(s.units),
+  'three.divisor': (s) => divisors[s.units],
+};
