@@ -165,7 +165,10 @@ export interface SetScore<S> {
   readonly breaks: boolean;
 }
 
-/** Sets that have as many strings as are wanted, ranked from the most even match; sets that would break come last. */
+/**
+ * Sets that have as many strings as are wanted, each of its kind where a kind is asked for, ranked from the most even match;
+ * sets that would break come last.
+ */
 export function rankSets<S extends { readonly constructions: readonly Construction[] }>({
   strings,
   sets,
@@ -175,7 +178,10 @@ export function rankSets<S extends { readonly constructions: readonly Constructi
 }): readonly SetScore<S>[] {
   strings.forEach(check);
   return sets
-    .filter((set) => set.constructions.length === strings.length)
+    .filter(({ constructions }) => constructions.length === strings.length)
+    .filter(({ constructions }) =>
+      strings.every(({ kind }, i) => kind === undefined || constructions[i]?.kind === kind),
+    )
     .map((set) => score(set, strings))
     .sort((a, b) => Number(a.breaks) - Number(b.breaks) || a.unevenness - b.unevenness);
 }

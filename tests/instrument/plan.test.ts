@@ -137,11 +137,17 @@ describe('planOf', () => {
 });
 
 describe('rankedSets', () => {
-  it('ranks all sets of as many strings, the most even first', () => {
-    const ranked = rankedSets(initialState);
+  it('ranks all sets of as many strings, the most even first, once kinds may change', () => {
+    const ranked = rankedSets({ ...initialState, aim: { ...initialState.aim, kinds: 'any' } });
     expect(ranked).toHaveLength(sets.filter((s) => s.gauges.length === 6).length);
     const unevenness = ranked.filter((r) => !r.breaks).map((r) => r.unevenness);
     expect(unevenness).toEqual([...unevenness].sort((a, b) => a - b));
+  });
+
+  it('keeps plain plain and wound wound unless told otherwise', () => {
+    const kinds = initialState.mine.strings.map((s) => s.kind);
+    const kept = sets.filter((s) => s.gauges.map((g) => g.kind).join() === kinds.join());
+    expect(new Set(rankedSets(initialState).map((r) => r.set))).toEqual(new Set(kept));
   });
 
   it('finds the set that is on the instrument', () => {

@@ -106,3 +106,16 @@ test('every wanted value is refused by its name, even when no set fits', () => {
   expectRefused('frequency', (v) => call({ frequency: v }), notPositive);
   expectRefused('tension', (v) => call({ tension: v }), notPositive);
 });
+
+test('a kind that is asked for is kept: a set with another kind there is not ranked', () => {
+  fc.assert(
+    fc.property(anyStrings, anySets, fc.constantFrom('plain', 'wound'), (strings, sets, kind) => {
+      const ranked = rankSets({ strings: strings.map((s) => ({ ...s, kind })), sets });
+      const right = sets.filter(
+        ({ constructions }) =>
+          constructions.length === strings.length && constructions.every((c) => c.kind === kind),
+      );
+      expect(new Set(ranked.map((score) => score.set))).toEqual(new Set(right));
+    }),
+  );
+});
