@@ -113,6 +113,10 @@ export async function benchDrag(page, handle) {
     events: changed.length,
     median: quantile(work, 0.5),
     p95: quantile(work, 0.95),
+    layout: quantile(
+      changed.map((move) => move.layout),
+      0.5,
+    ),
     withPaint: quantile(
       changed.map((move) => move.withPaint),
       0.5,

@@ -28,6 +28,7 @@ async function dragRows(page, path) {
       events: cost.events,
       'median ms': rounded(cost.median),
       'p95 ms': rounded(cost.p95),
+      'of it layout ms': rounded(cost.layout),
       'with paint ms': rounded(cost.withPaint),
       'next frame ms': rounded(cost.frame),
       mutations: rounded(cost.mutations),

@@ -60,6 +60,7 @@ export function moves(trace) {
     const all = own.filter(({ name }) => script.includes(name) || rendering.includes(name));
     return {
       work: covered(work) / 1000,
+      layout: covered(layouts) / 1000,
       withPaint: covered(all) / 1000,
       forced: layouts.filter(isForced).length,
     };
