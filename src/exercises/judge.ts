@@ -40,7 +40,9 @@ export function judge(
   let nearest: { apart: number; hint: string } | undefined;
   for (const { value: slip, hint } of exercise.mistakes) {
     const likely = answerFor({ ...exercise, answer: slip }, state);
-    const apart = likely === undefined ? Infinity : distance(exercise, value, likely);
+    // On some instruments a slip leads to the right answer; its neighbourhood then says nothing.
+    if (likely === undefined || distance(exercise, likely, answer) <= 1) continue;
+    const apart = distance(exercise, value, likely);
     if (apart <= 1 && apart < (nearest?.apart ?? Infinity)) nearest = { apart, hint };
   }
   if (nearest) return { kind: 'mistake', hint: nearest.hint };

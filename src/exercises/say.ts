@@ -54,8 +54,9 @@ const factorText = (factor: number): string =>
 
 function offText(quantity: AnswerQuantity, value: number, answer: number): string {
   const percent = quantity === 'percent';
+  if (percent && answer === 0) return 'It stays as it is.';
   if (value === 0 || value < 0 !== answer < 0) {
-    if (percent) return answer > 0 ? 'It rises.' : answer < 0 ? 'It falls.' : 'It stays as it is.';
+    if (percent) return answer > 0 ? 'It rises.' : 'It falls.';
     return `The answer is ${answer > 0 ? 'more' : 'less'} than zero.`;
   }
   const over = Math.abs(value) > Math.abs(answer);

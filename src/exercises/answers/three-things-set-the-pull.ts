@@ -93,12 +93,9 @@ export const answers: Readonly<Record<string, NumericExercise>> = {
     tolerance: 0.015,
     mistakes: [
       {
+        // A whole tone counted once and a semitone counted twice are the same number.
         value: (state) => pullAt(state) * SEMITONE ** -2,
-        hint: 'The pitch was counted once. It stands in the square, so the ratio is squared too.',
-      },
-      {
-        value: (state) => pullAt(state, { frequency: SEMITONE ** -1 }),
-        hint: 'That is a semitone. A whole tone is two.',
+        hint: 'Either the pitch was counted once, or it went down by a semitone only. The pitch stands in the square, and a whole tone is two semitones.',
       },
       {
         value: (state) => pullAt(state, { frequency: SEMITONE ** 2 }),

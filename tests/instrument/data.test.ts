@@ -1,0 +1,139 @@
+import { describe, expect, it } from 'vitest';
+
+import sources from '../../content/data/sources.yaml';
+import { gauges } from '../../src/instrument/drawer.ts';
+import { pullsOf } from '../../src/instrument/pulls.ts';
+import { isState, limits } from '../../src/instrument/schema.ts';
+import {
+  asTarget,
+  initialState,
+  readGauge,
+  sets,
+  tuningOf,
+  tunings,
+  workshop,
+  workshopInstrument,
+} from '../../src/instrument/workshop.ts';
+import {
+  feltSources,
+  materials,
+  noteNumber,
+  strengthSource,
+  type Constant,
+} from '../../src/physics/index.ts';
+
+const repeated = (list: readonly string[]) => list.filter((item, i) => list.indexOf(item) !== i);
+const sourceIds = (sources as { id: string }[]).map(({ id }) => id);
+
+describe('the workshop', () => {
+  it('starts every reader from a valid state', () => {
+    expect(isState(initialState)).toBe(true);
+  });
+
+  it('has instruments that a reader could have described', () => {
+    for (const { id } of workshop) {
+      const mine = workshopInstrument(id);
+      expect(isState({ ...initialState, mine, other: asTarget(mine) }), id).toBe(true);
+    }
+  });
+
+  it('strings them from the drawer, with nothing broken or strained beyond what is known', () => {
+    for (const instrument of workshop) {
+      for (const { kind, gauge } of instrument.strings) expect(gauges[kind]).toContain(gauge);
+      for (const pull of pullsOf(instrument)) expect(['sound', 'caution']).toContain(pull.strain);
+    }
+  });
+
+  it('names each once', () => {
+    expect(repeated(workshop.map((w) => w.id))).toEqual([]);
+    expect(repeated(workshop.map((w) => w.name))).toEqual([]);
+  });
+
+  it('refuses an instrument that it does not have', () => {
+    expect(() => workshopInstrument('heron')).toThrow(RangeError);
+    expect(() => workshopInstrument('heron')).toThrow(/heron.*redshank/);
+  });
+
+  it('reads a gauge as it is written in the data, or refuses it', () => {
+    expect(readGauge('9.5')).toEqual({ kind: 'plain', gauge: 9.5 });
+    expect(readGauge('26w')).toEqual({ kind: 'wound', gauge: 26 });
+    expect(() => readGauge('w')).toThrow(RangeError);
+  });
+});
+
+describe('the sets', () => {
+  it('hold gauges that the drawer has, exactly', () => {
+    for (const { name, gauges: list } of sets) {
+      for (const { kind, gauge } of list) expect(gauges[kind], name).toContain(gauge);
+    }
+  });
+
+  it('get no thinner from one string to the next', () => {
+    for (const { name, gauges: list } of sets) {
+      const sizes = list.map((g) => g.gauge);
+      expect(sizes, name).toEqual([...sizes].sort((a, b) => a - b));
+    }
+  });
+
+  it('are named once each and string no more than an instrument has', () => {
+    expect(repeated(sets.map((s) => s.name))).toEqual([]);
+    for (const { gauges: list } of sets) {
+      expect(list.length).toBeGreaterThanOrEqual(limits.strings.min);
+      expect(list.length).toBeLessThanOrEqual(limits.strings.max);
+    }
+  });
+});
+
+describe('the tunings', () => {
+  it('hold notes in range, as the site spells them', () => {
+    for (const { id, notes } of tunings) {
+      expect(notes.length, id).toBeGreaterThanOrEqual(limits.strings.min);
+      expect(notes.length, id).toBeLessThanOrEqual(limits.strings.max);
+      for (const note of notes) {
+        expect(note).toMatch(/^[A-G][#b]?\d$/);
+        expect(noteNumber(note)).toBeGreaterThanOrEqual(limits.note.min);
+        expect(noteNumber(note)).toBeLessThanOrEqual(limits.note.max);
+      }
+    }
+  });
+
+  it('are named once each, and no two are the same notes', () => {
+    expect(repeated(tunings.map((t) => t.id))).toEqual([]);
+    expect(repeated(tunings.map((t) => t.name))).toEqual([]);
+    expect(repeated(tunings.map((t) => t.notes.join(' ')))).toEqual([]);
+  });
+
+  it('are recognised by their notes', () => {
+    for (const tuning of tunings) expect(tuningOf(tuning.notes)).toBe(tuning);
+    expect(tuningOf(['E4', 'B3', 'G3', 'D3', 'A2', 'F2'])).toBeUndefined();
+    expect(tuningOf(['E4', 'B3', 'G3', 'D3', 'A2'])).toBeUndefined();
+  });
+});
+
+describe('the sources', () => {
+  it('have one entry each', () => {
+    expect(repeated(sourceIds)).toEqual([]);
+  });
+
+  it('have an entry for every constant of a material', () => {
+    const constants = Object.values(materials).flatMap((m): Constant[] => [m.density, m.modulus]);
+    expect(constants.length).toBeGreaterThan(8);
+    for (const { source } of constants) expect(sourceIds).toContain(source);
+  });
+
+  it('give the entry the status that the constant gives it', () => {
+    const status = new Map(
+      (sources as { id: string; status: string }[]).map((s) => [s.id, s.status]),
+    );
+    for (const { density, modulus } of Object.values(materials)) {
+      expect(status.get(density.source)).toBe(density.status);
+      expect(status.get(modulus.source)).toBe(modulus.status);
+    }
+  });
+
+  it('have an entry for what the felt band and the strengths are taken from', () => {
+    expect(sourceIds).toEqual(
+      expect.arrayContaining([feltSources.low, feltSources.high, strengthSource]),
+    );
+  });
+});
