@@ -2,7 +2,7 @@
 import { lengthForChange, pullChange } from '../../instrument/length-law.ts';
 import type { State } from '../../instrument/schema.ts';
 import { workshopInstrument } from '../../instrument/workshop.ts';
-import { FELT_LOW, fromInches, inches } from '../../physics/index.ts';
+import { FELT_LOW, fromInches } from '../../physics/index.ts';
 import type { NumericExercise } from '../types.ts';
 
 const mainScale = ({ mine }: State): number => mine.scale.treble;
@@ -73,7 +73,7 @@ export const answers: Readonly<Record<string, NumericExercise>> = {
       },
       {
         value: (s) => lengthForChange(mainScale(s), FELT_LOW) - mainScale(s),
-        hint: `That is what has to be added to the scale, and it is right as such: on 25.5 in it is ${(inches(lengthForChange(fromInches(25.5), FELT_LOW)) - 25.5).toFixed(2)} in. The question asks for the whole length.`,
+        hint: 'That is what has to be added to the scale. The question asks for the whole length.',
       },
     ],
   },

@@ -1,6 +1,7 @@
 /** Where things stand on the neck's sheet: the whole neck on a wide screen, the half from the twelfth fret on a phone. */
 import type { Instrument } from '../../instrument/schema.ts';
 import { acrossAt } from '../kit/strings.ts';
+import { pullChange } from '../../instrument/length-law.ts';
 import type { Reach } from './marks.ts';
 
 interface Plan {
@@ -9,9 +10,8 @@ interface Plan {
   readonly left: number;
   readonly right: number;
   readonly gauge: number;
-  /** Where the weights begin, the length of the heaviest, the longest there is room for, and where their numbers end */
+  /** Where the weights begin, the longest there is room for, and where their numbers end */
   readonly weights: number;
-  readonly typical: number;
   readonly longest: number;
   readonly numbers: number;
   /** Columns of the rows: total and change (their right edges), words (their left edge) */
@@ -29,12 +29,11 @@ const wide: Plan = {
   right: 762,
   gauge: 34,
   weights: 792,
-  typical: 142,
   longest: 186,
   numbers: 1036,
-  total: 842,
-  change: 906,
-  words: 918,
+  total: 832,
+  change: 890,
+  words: 903,
   top: 44,
   row: 29,
   size: 15.5,
@@ -46,7 +45,6 @@ const narrow: Plan = {
   right: 258,
   gauge: 26,
   weights: 276,
-  typical: 42,
   longest: 54,
   numbers: 360,
   total: 308,
@@ -64,6 +62,8 @@ export interface Frame extends Plan {
   /** The highest string's nut */
   readonly nut: number;
   readonly cropped: boolean;
+  /** Length of the weight on the string that pulls most, at the instrument's own length */
+  readonly typical: number;
   /** The board's edges */
   readonly high: number;
   readonly low: number;
@@ -102,6 +102,8 @@ export function frameOf(
     perMetre,
     nut: plan.left - from * perMetre,
     cropped,
+    // The pull grows with the square of the length: the longest length on the sheet makes the longest weight.
+    typical: plan.longest / (1 + pullChange(reach.max / treble)),
     high: plan.top,
     low,
     dimension,

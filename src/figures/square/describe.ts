@@ -1,5 +1,5 @@
 /** The square in words. */
-import { formatDifference, formatLength } from '../../instrument/format.ts';
+import { formatLength, formatShare } from '../../instrument/format.ts';
 import type { Units } from '../../instrument/schema.ts';
 import { squareParts } from '../../instrument/length-law.ts';
 
@@ -9,9 +9,15 @@ export function formatAdded(metres: number, units: Units): string {
   return `${metres < 0 ? '−' : '+'}${size}`;
 }
 
+/** A share with its sign and always one decimal, so that the parts can be added up on the page. */
+export function formatSigned(share: number): string {
+  const text = formatShare(Math.abs(share), 1);
+  return Math.abs(share) < 5e-4 ? text : `${share < 0 ? '−' : '+'}${text}`;
+}
+
 export function describe(own: number, length: number, units: Units): string {
   const { strip, corner, whole } = squareParts(own, length);
   const square = `A square whose side is the speaking length, ${formatLength(own, units)}; its area stands for the pull.`;
   if (Math.abs(length - own) < 1e-6) return `${square} Nothing is added to its side.`;
-  return `${square} With ${formatAdded(length - own, units)} on the side, each of two strips is ${formatDifference(strip)} of it and the corner ${formatDifference(corner)}, together ${formatDifference(whole)}.`;
+  return `${square} With ${formatAdded(length - own, units)} on the side, each of two strips is ${formatSigned(strip)} of it and the corner ${formatSigned(corner)}, together ${formatSigned(whole)}.`;
 }

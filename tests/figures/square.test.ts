@@ -1,0 +1,28 @@
+import { expect, test } from 'vitest';
+
+import { describe as say, formatSigned } from '../../src/figures/square/describe.ts';
+import { liveText } from '../../src/figures/quantities.ts';
+import { fromInches } from '../../src/physics/index.ts';
+
+test('the parts are written so that they add up on the page', () => {
+  expect(
+    [0.081, -0.0431, 0.169, 0, 0.0002].map(formatSigned).map((s) => s.replace(/\s/, ' ')),
+  ).toEqual(['+8.1 %', '−4.3 %', '+16.9 %', '0.0 %', '0.0 %']);
+});
+
+test('the square says its parts, or that there are none', () => {
+  expect(say(fromInches(25.5), fromInches(26.5), 'in-lb').replace(/\s/g, ' ')).toMatch(
+    /\+1 in .*\+3\.9 % .*\+0\.2 %.*\+8\.0 %/,
+  );
+  expect(say(fromInches(25.5), fromInches(25.5), 'in-lb')).toMatch(/Nothing is added/);
+});
+
+test.each([
+  ['speaking.inchOf25', '3.9'],
+  ['speaking.cornerOf25', '0.2'],
+  ['speaking.inchOn25', '8.0'],
+  ['speaking.shortOn25', '22'],
+  ['speaking.longOn25', '12'],
+])('the chapter’s %s is %s per cent', (key, value) => {
+  expect(liveText(key)).toMatch(new RegExp(`^${value.replace('.', '\\.')}\\s%$`));
+});
