@@ -31,8 +31,7 @@ export function topString(state: State): TopString {
   const left = leftOn(pair)[0];
   const planned = comparedPlan(state).strings[0];
   if (!own || !left || !planned) throw new RangeError('strings is empty; permitted: 4 to 12');
-  const ratio =
-    (own.speakingLength * own.frequency) / (left.speakingLength * left.frequency);
+  const ratio = (own.speakingLength * own.frequency) / (left.speakingLength * left.frequency);
   const bare: Gauge = { kind: own.gauge.kind, gauge: own.gauge.gauge };
   const lighter = stepGauge(bare, -1);
   const next = lighter.gauge < bare.gauge ? lighter : stepGauge(bare, 1);

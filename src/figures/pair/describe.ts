@@ -4,9 +4,11 @@ import {
   formatGauge,
   formatLength,
   formatNote,
+  formatShare,
   spokenGauge,
   spokenNote,
 } from '../../instrument/format.ts';
+import { CAUTION_SHARE } from '../../physics/index.ts';
 import type { State, Units } from '../../instrument/schema.ts';
 import type { Residual } from './residuals.ts';
 import { summaryOf } from './residuals.ts';
@@ -50,20 +52,32 @@ export const describeResiduals = (residuals: readonly Residual[]): string =>
 export function describeShort(state: State, residuals: readonly Residual[]): string {
   const { worst, within } = summaryOf(residuals);
   const by = signedLength(state.other.scale.treble - state.mine.scale.treble, state.units);
-  const farthest = worst?.picked === undefined ? '' : ` Farthest off is ${spokenNote(worst.note)}, ${formatDifference(worst.picked)}.`;
+  const farthest =
+    worst?.picked === undefined
+      ? ''
+      : ` Farthest off is ${spokenNote(worst.note)}, ${formatDifference(worst.picked)}.`;
   return `${by}: with the nearest gauges ${within} of ${residuals.length} strings are within 7 per cent of their old pull.${farthest}`;
 }
 
 /** What a reader must know of single strings, one sentence each. */
 export function remarks(residuals: readonly Residual[]): readonly string[] {
-  return residuals.flatMap(({ note, left, pick, picked, end, strained, ownBroken }) => {
+  const each = residuals.flatMap(({ note, left, pick, picked, end, strained, ownBroken }) => {
     const name = formatNote(note);
-    if (ownBroken) return [`${name} would break at this length on its own instrument: nothing to match.`];
+    if (ownBroken)
+      return [`${name} would break at this length on its own instrument: nothing to match.`];
     return [
       ...(left === undefined ? [`${name}: the old string, left on, would break.`] : []),
       ...(picked === undefined ? [`${name}: nothing in the drawer would hold here.`] : []),
-      ...(end && pick ? [`${name}: ${pick.gauge} is the ${end} ${pick.kind} string in the drawer.`] : []),
-      ...(strained ? [`${name}: the pick would pull more than 65 % of the least that its core must bear. Ask for a lower note or a shorter scale.`] : []),
+      ...(end && pick
+        ? [`${name}: ${pick.gauge} is the ${end} ${pick.kind} string in the drawer.`]
+        : []),
+      ...(strained
+        ? [
+            `${name}: the pick would carry more than ${formatShare(CAUTION_SHARE)} of the minimum strength of its wire. A lower note or a shorter scale spares it.`,
+          ]
+        : []),
     ];
   });
+  // Two strings of one course would say the same.
+  return [...new Set(each)];
 }

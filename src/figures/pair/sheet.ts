@@ -1,5 +1,6 @@
 /** The sheet that both necks lie on: lengths in metres along it, shares of its width for the eye. */
 import { neckOf } from '../kit/neck.ts';
+import { acrossAt, drawnThickness } from '../kit/strings.ts';
 import { limits, type State } from '../../instrument/schema.ts';
 import { fromInches } from '../../physics/index.ts';
 import type { Side } from '../../instrument/pair.ts';
@@ -15,6 +16,20 @@ export const rows = {
   otherDimension: 266,
   height: 290,
 } as const;
+
+/** The outer strings' distance from the edge of the board. */
+export const INSET = 9;
+
+/** From string to string. */
+export const roomFor = (count: number): number => (rows.neck - 2 * INSET) / Math.max(1, count - 1);
+
+/** Where a string lies across its neck. */
+export const stringAt = (index: number, count: number): number =>
+  acrossAt(count === 1 ? 0 : index / (count - 1), INSET, rows.neck - INSET);
+
+/** As thick as in every drawing, but never touching its neighbour. */
+export const stringThickness = (gauge: number, count: number): number =>
+  Math.min(roomFor(count) * 0.62, drawnThickness(gauge));
 
 // A few sizes of sheet, so that the drawing keeps its scale while a saddle is moved about.
 const SIZES: readonly number[] = [22, 32, 40, 45].map(fromInches);

@@ -27,7 +27,9 @@ const pair: Readonly<Record<string, Quantity>> = {
   'pair.within': (s) => String(summaryOf(residualsOf(s)).within),
   'pair.worst': (s) => {
     const { worst } = summaryOf(residualsOf(s));
-    return worst?.picked === undefined ? 'none' : `${formatNote(worst.note)}, ${formatDifference(worst.picked)}`;
+    return worst?.picked === undefined
+      ? 'none'
+      : `${formatNote(worst.note)}, ${formatDifference(worst.picked)}`;
   },
 };
 
@@ -81,15 +83,25 @@ const constant: Readonly<Record<string, Quantity>> = {
   'const.tensOn27': () => formatDifference(longer - 1),
   'const.tenIdealOn27': () => thou(10 * (25.5 / 27)),
   'const.nineHalfOn27': () =>
-    formatDifference((longer * density({ kind: 'plain', gauge: 9.5 })) / density({ kind: 'plain', gauge: 10 }) - 1),
+    formatDifference(
+      (longer * density({ kind: 'plain', gauge: 9.5 })) / density({ kind: 'plain', gauge: 10 }) - 1,
+    ),
   'const.nineToTen': () => step('plain', 9, 10),
   'const.46to47': () => step('wound', 46, 47),
   'const.16to17': () => step('plain', 16, 17),
   /** How far a wound string's mass strays from the square of its gauge, from 26 to 46 */
   'const.woundGrade': () =>
     formatDifference(
-      density({ kind: 'wound', gauge: 46 }) / density({ kind: 'wound', gauge: 26 }) / (46 / 26) ** 2 - 1,
+      density({ kind: 'wound', gauge: 46 }) /
+        density({ kind: 'wound', gauge: 26 }) /
+        (46 / 26) ** 2 -
+        1,
     ),
 };
 
-export const twoGuitars: Readonly<Record<string, Quantity>> = { ...pair, ...top, ...equation, ...constant };
+export const twoGuitars: Readonly<Record<string, Quantity>> = {
+  ...pair,
+  ...top,
+  ...equation,
+  ...constant,
+};

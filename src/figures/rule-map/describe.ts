@@ -1,26 +1,18 @@
 /** Cells of the map in words. */
-import {
-  formatDifference,
-  formatLength,
-  formatNote,
-  spokenNote,
-} from '../../instrument/format.ts';
+import { formatDifference, formatLength, formatNote, spokenNote } from '../../instrument/format.ts';
 import type { Units } from '../../instrument/schema.ts';
-import { fromInches } from '../../physics/index.ts';
+import { felt, fromInches } from '../../physics/index.ts';
 import type { MapCell, MapRow, RuleMapData } from './rule-map.ts';
 
 const MINUS = '\u2212';
-const halves = new Map([
-  [0.5, '½'],
-  [1.5, '1½'],
-  [2.5, '2½'],
-]);
 
 /** A signed number of inches or of steps: +1, −½, 0. */
 export function signed(value: number): string {
   if (value === 0) return '0';
   const size = Math.abs(value);
-  return `${value > 0 ? '+' : MINUS}${halves.get(size) ?? size}`;
+  const whole = Math.trunc(size);
+  const half = size === whole ? '' : '½';
+  return `${value > 0 ? '+' : MINUS}${whole === 0 && half ? '' : whole}${half}`;
 }
 
 /** A mean as the cell letters it: whole per cent, signed. */
@@ -34,6 +26,9 @@ export function stepText({ steps }: MapRow): string {
   return steps === 0 ? 'home' : `${signed(steps)} step${Math.abs(steps) > 1 ? 's' : ''}`;
 }
 
+/** A set's name where the number of strings goes without saying. */
+export const shortName = (name: string): string => name.replace(/^seven-string /, '');
+
 const stateWords: Readonly<Record<MapCell['state'], string>> = {
   within: 'every string within 7 per cent',
   average: 'the average within 7 per cent, but not every string',
@@ -46,7 +41,7 @@ export const spokenCell = (cell: MapCell): string =>
   cell.state === 'broken' ? 'breaks' : `${formatDifference(cell.mean)}, ${stateWords[cell.state]}`;
 
 const within = ({ residuals }: MapCell): number =>
-  residuals.filter((r) => r !== undefined && Math.abs(r) <= 0.07 + 1e-12).length;
+  residuals.filter((r) => r !== undefined && felt(r) === 'probably not felt').length;
 
 export const scaleOf = ({ instrument }: RuleMapData, by: number, units: Units): string =>
   formatLength(instrument.scale.treble + fromInches(by), units);

@@ -2,7 +2,7 @@
 import { pullOf, pullsOf, type Pull } from '../../instrument/pulls.ts';
 import { limits, type Gauge, type Instrument } from '../../instrument/schema.ts';
 import { sets, workshopInstrument, type StringSet } from '../../instrument/workshop.ts';
-import { FELT_LOW, fromInches } from '../../physics/index.ts';
+import { felt, fromInches } from '../../physics/index.ts';
 
 /** Differences of scale in inches. */
 const COLUMNS: readonly number[] = Array.from({ length: 19 }, (_, i) => -4 + i / 2);
@@ -48,7 +48,12 @@ const topOf = (set: StringSet): Gauge => set.gauges[0] ?? { kind: 'plain', gauge
 const mean = (values: readonly number[]): number =>
   values.reduce((sum, v) => sum + v, 0) / Math.max(1, values.length);
 
-const strung = (set: StringSet, own: readonly Pull[], a4: number, longer: number): readonly Pull[] =>
+const strung = (
+  set: StringSet,
+  own: readonly Pull[],
+  a4: number,
+  longer: number,
+): readonly Pull[] =>
   own.flatMap(({ note, speakingLength }, i) => {
     const gauge = set.gauges[i];
     return gauge ? [pullOf({ gauge, note, a4, speakingLength: speakingLength + longer })] : [];
@@ -77,7 +82,7 @@ export function cellOf(pulls: readonly Pull[], own: readonly Pull[], by: number)
   const worst = differences.reduce((most, d) => (Math.abs(d) > Math.abs(most) ? d : most), 0);
   const average = mean(differences);
   const broken = pulls.map((p) => p.strain === 'broken');
-  const inside = (d: number): boolean => Math.abs(d) <= FELT_LOW + 1e-12;
+  const inside = (d: number): boolean => felt(d) === 'probably not felt';
   return {
     by,
     residuals: differences.map((d, i) => (broken[i] ? undefined : d)),
@@ -105,7 +110,8 @@ function drawn(instrument: Instrument, standsIn: boolean): RuleMapData | undefin
   const own = pullsOf(instrument);
   const list = families(instrument.strings.length, own, instrument.a4);
   if (list.length < FEWEST_FAMILIES) return undefined;
-  const fits = (length: number): boolean => length >= limits.scale.min && length <= limits.scale.max;
+  const fits = (length: number): boolean =>
+    length >= limits.scale.min && length <= limits.scale.max;
   const { treble, bass } = instrument.scale;
   const columns = COLUMNS.filter(
     (by) => fits(treble + fromInches(by)) && fits(bass + fromInches(by)),
@@ -147,6 +153,9 @@ export function ruleCell({ rows, columns, home }: RuleMapData): { row: number; c
   const by = lighter < 0 ? 0 : 1;
   return {
     row: lighter < 0 ? home : lighter,
-    column: Math.max(0, columns.findIndex((c) => c === by)),
+    column: Math.max(
+      0,
+      columns.findIndex((c) => c === by),
+    ),
   };
 }

@@ -1,0 +1,95 @@
+import { describe, expect, test } from 'vitest';
+
+import { compared, scaledTo, twinOf, unpaired, withTreble } from '../../src/instrument/pair.ts';
+import { isState, limits, type State } from '../../src/instrument/schema.ts';
+import { asTarget, initialState, workshopInstrument } from '../../src/instrument/workshop.ts';
+import { inches } from '../../src/physics/index.ts';
+
+const withMine = (id: string): State => ({ ...initialState, mine: workshopInstrument(id) });
+
+describe('compared', () => {
+  test('asks every string for its own pull, with nothing pinned', () => {
+    const state: State = {
+      ...initialState,
+      aim: { mode: 'even', factor: 1.1, kinds: 'any' },
+      other: {
+        ...initialState.other,
+        strings: initialState.other.strings.map(({ note }) => ({
+          note,
+          pick: { kind: 'plain', gauge: 20 },
+        })),
+      },
+    };
+    const pair = compared(state);
+    expect(pair.aim).toEqual({ mode: 'string', factor: 1, kinds: 'keep' });
+    expect(pair.other.strings.every((s) => s.pick === undefined)).toBe(true);
+    expect(pair.other.scale).toEqual(state.other.scale);
+  });
+
+  test('takes a twin in place of an instrument with another number of strings', () => {
+    const state = withMine('godwit');
+    expect(unpaired(state)).toBe(true);
+    const { other } = compared(state);
+    expect(other.strings.map((s) => s.note)).toEqual(state.mine.strings.map((s) => s.note));
+    expect(inches(other.scale.treble - state.mine.scale.treble)).toBeCloseTo(1, 9);
+  });
+
+  test('leaves an instrument with as many strings alone', () => {
+    expect(unpaired(initialState)).toBe(false);
+    expect(compared(initialState).other.name).toBe('Whimbrel');
+  });
+});
+
+describe('twinOf', () => {
+  test('is shorter where an inch more would pass the limit of the site', () => {
+    const mine = { ...workshopInstrument('godwit'), scale: { treble: 1.09, bass: 1.09 } };
+    expect(inches(twinOf(mine).scale.treble - 1.09)).toBeCloseTo(-1, 9);
+  });
+
+  test('keeps the spread of a multi-scale instrument', () => {
+    const { mine } = withMine('avocet');
+    const twin = twinOf(mine);
+    expect(twin.scale.bass - twin.scale.treble).toBeCloseTo(mine.scale.bass - mine.scale.treble, 9);
+  });
+});
+
+describe('withTreble', () => {
+  test('keeps the proportion of a multi-scale instrument', () => {
+    const { scale } = withMine('avocet').mine;
+    const longer = scaledTo(scale, scale.treble * 1.05);
+    expect(longer.bass / longer.treble).toBeCloseTo(scale.bass / scale.treble, 9);
+  });
+
+  test('holds both sides within the limits of the site', () => {
+    expect(scaledTo({ treble: 0.7, bass: 0.75 }, 1.09).bass).toBe(limits.scale.max);
+    expect(scaledTo({ treble: 0.7, bass: 0.6 }, 0.26).bass).toBe(limits.scale.min);
+  });
+
+  test('turns a twin that is moved into the instrument to be strung', () => {
+    const state = withMine('lapwing');
+    const moved = withTreble(state, 'other', 0.66);
+    expect(moved.other.strings).toHaveLength(12);
+    expect(moved.other.scale.treble).toBe(0.66);
+    expect(isState(moved)).toBe(true);
+  });
+
+  test('does not carry the twin along when the own saddle is moved', () => {
+    const state = withMine('lapwing');
+    const before = compared(state).other.scale;
+    const moved = withTreble(state, 'mine', 0.6);
+    expect(compared(moved).other.scale).toEqual(before);
+    expect(moved.mine.scale.treble).toBe(0.6);
+  });
+
+  test('keeps what is pinned on the other instrument', () => {
+    const pick = { kind: 'plain', gauge: 11 } as const;
+    const other = asTarget(workshopInstrument('dunlin'));
+    const pinned = other.strings.map(({ note }) => ({ note, pick }));
+    const moved = withTreble(
+      { ...initialState, other: { ...other, strings: pinned } },
+      'other',
+      0.6,
+    );
+    expect(moved.other.strings[0]?.pick).toEqual(pick);
+  });
+});
