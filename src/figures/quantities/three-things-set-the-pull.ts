@@ -58,13 +58,15 @@ const nextMass = (s: State): number => {
 
 const massOf = (gauge: number): number => linearDensity(constructionOf({ kind: 'plain', gauge }));
 
+/** A whole number with its thousands set apart. */
+const grouped = (value: number): string =>
+  Math.round(value).toLocaleString('en').replaceAll(',', '\u202f');
+
 /** What unit weight times speed squared is divided by, to be a pull in the reader's unit. */
 const divisors: Readonly<Record<Units, string>> = {
   'in-lb': inches(STANDARD_GRAVITY).toFixed(1),
-  'mm-N': '1\u202f000\u202f000\u202f000',
-  'mm-kg': Math.round(STANDARD_GRAVITY * 1e9)
-    .toLocaleString('en')
-    .replaceAll(',', '\u202f'),
+  'mm-N': grouped(1e9),
+  'mm-kg': grouped(STANDARD_GRAVITY * 1e9),
 };
 
 export const threeThings: Readonly<Record<string, Quantity>> = {
@@ -110,6 +112,10 @@ export const threeThings: Readonly<Record<string, Quantity>> = {
   'three.steel': () => material('musicWire').density.value.toFixed(0),
   'three.massNumber': (s) => densityNumber(tried(s).linearDensity, s.units),
   'three.lengthNumber': (s) => lengthNumber(tried(s).speakingLength, s.units),
+  'three.speedNumber': (s) => {
+    const metres = waveSpeed(tried(s));
+    return grouped(s.units === 'in-lb' ? inches(metres) : millimetres(metres));
+  },
   'three.pullNumber': (s) => forceNumber(tried(s).tension, s.units),
   'three.massUnit': (s) => densityUnit(s.units),
   'three.lengthUnit': (s) => lengthUnit(s.units),

@@ -46,7 +46,10 @@ export function lengthHand(state: State): Hand {
 export function setLength(state: State, metres: number): State {
   const { own } = triedOf(state);
   const ratio = metres / own.speakingLength;
-  return withTrial(state, { length: same(ratio, 1) ? undefined : mainScale(state) * ratio });
+  if (same(ratio, 1)) return withTrial(state, { length: undefined });
+  // Rounding on the way through another string's length must not leave the site's range.
+  const length = Math.min(limits.scale.max, Math.max(limits.scale.min, mainScale(state) * ratio));
+  return withTrial(state, { length });
 }
 
 export function noteHand(state: State): Hand {
