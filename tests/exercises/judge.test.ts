@@ -11,7 +11,7 @@ const pull: NumericExercise = {
   tolerance: 0.02,
   mistakes: [
     { value: ({ mine }) => mine.a4 / 17.6, hint: 'the 2' },
-    { value: () => 24, hint: 'near the 2' },
+    { value: () => 24.6, hint: 'near the 2' },
     { value: () => 101, hint: 'never: it is right' },
     { value: () => NaN, hint: 'never: it is nothing' },
   ],
@@ -42,8 +42,9 @@ describe('an answer', () => {
 
   it('is told its mistake when it comes near one, the nearest if there are two', () => {
     expect(by(25)).toEqual({ kind: 'mistake', hint: 'the 2' });
-    expect(by(24.5)).toEqual({ kind: 'mistake', hint: 'the 2' });
-    expect(by(24)).toEqual({ kind: 'mistake', hint: 'near the 2' });
+    expect(by(24.9)).toEqual({ kind: 'mistake', hint: 'the 2' });
+    expect(by(24.7)).toEqual({ kind: 'mistake', hint: 'near the 2' });
+    expect(by(24.2)).toEqual({ kind: 'mistake', hint: 'near the 2' });
     expect(points(-4.3)).toEqual({ kind: 'mistake', hint: 'the square' });
     expect(by(25.6).kind).toBe('off');
   });

@@ -6,14 +6,15 @@ interface Entry {
   hash: string;
 }
 
+/** An element that one simple selector describes: a tag or an attribute. */
 class FakeElement extends EventTarget {
-  private readonly matching: boolean;
-  constructor(matching: boolean) {
+  private readonly simple: string;
+  constructor(simple: string) {
     super();
-    this.matching = matching;
+    this.simple = simple;
   }
-  closest(): FakeElement | null {
-    return this.matching ? this : null;
+  closest(selectors: string): FakeElement | null {
+    return selectors.split(', ').includes(this.simple) ? this : null;
   }
 }
 
@@ -63,10 +64,10 @@ export class FakeWindow extends EventTarget {
     this.dispatchEvent(new Event('hashchange'));
   }
 
-  /** A key pressed in a text field or outside; true when the page took it. */
-  press(key: string, keys: Partial<KeyboardEventInit> = {}, inField = false): boolean {
+  /** A key pressed in an element; true when the page took it. */
+  press(key: string, keys: Partial<KeyboardEventInit> = {}, element = 'button'): boolean {
     const event = new Event('keydown', { cancelable: true });
-    const target = new FakeElement(inField);
+    const target = new FakeElement(element);
     Object.defineProperties(event, {
       key: { value: key },
       target: { value: target },

@@ -109,7 +109,7 @@ describe('the link of an instrument', () => {
       }),
       { numRuns: 1000 },
     );
-  });
+  }, 60_000);
 
   it('leaves everything but the instrument as it was', () => {
     const base: State = {

@@ -112,7 +112,9 @@ describe('undo', () => {
   it('leaves the same keys to a field, and other keys alone', () => {
     store.open();
     store.change(first);
-    expect(window.press('z', { ctrlKey: true }, true)).toBe(false);
+    for (const field of ['input', 'textarea', 'select', '[contenteditable]']) {
+      expect(window.press('z', { ctrlKey: true }, field), field).toBe(false);
+    }
     expect(window.press('z')).toBe(false);
     expect(window.press('y', { ctrlKey: true })).toBe(false);
     expect(window.press('z', { ctrlKey: true, altKey: true })).toBe(false);
@@ -182,6 +184,14 @@ describe('the address', () => {
     expect(encode(store.state)).toBe(encode(first));
     window.travel(1);
     expect(store.state.mine).toEqual(curlew.mine);
+  });
+
+  it('names the place that a visit leaves, even when nothing was changed there', () => {
+    store.open();
+    store.change(curlew, { visit: true });
+    expect(window.entries[0]?.hash).toBe(`#${encode(initialState)}`);
+    window.travel(-1);
+    expect(encode(store.state)).toBe(encode(initialState));
   });
 
   it('may be refused by the browser without harm', () => {
