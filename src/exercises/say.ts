@@ -67,7 +67,7 @@ function offText(quantity: AnswerQuantity, value: number, answer: number): strin
   const way = value > answer ? 'Too large' : 'Too small';
   const ratio = over ? value / answer : answer / value;
   if (ratio >= 1.2) return `${way}, by a factor of ${factorText(ratio)}.`;
-  return `${way}, by ${(Math.abs(value / answer - 1) * 100).toFixed(1)}\u202f%.`;
+  return `${way}, by ${(Math.abs(value / answer - 1) * 100).toFixed(1)}\u00a0%.`;
 }
 
 /** What the verdict says; `value` is what the reader answered. */

@@ -65,7 +65,7 @@ export function adviceFor(state: State, plan: Plan): Advice {
     ...ALWAYS,
     ...(near.length > 0
       ? [
-          `${stringNumbers(near, plan)} above ${CAUTION_SHARE * 100}\u202f% of the least strength that the standard asks of its wire: tune up slowly, with the face turned away.`,
+          `${stringNumbers(near, plan)} above ${CAUTION_SHARE * 100}\u00a0% of the least strength that the standard asks of its wire: tune up slowly, with the face turned away.`,
         ]
       : []),
     ...(load > 0 || tunedUp || felt(load) !== 'probably not felt' ? [LOADS] : []),

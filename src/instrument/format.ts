@@ -10,8 +10,8 @@ import {
 } from '../physics/index.ts';
 import type { Gauge, Units } from './schema.ts';
 
-// A narrow no-break space keeps a number and its unit on one line.
-const GAP = '\u202f';
+// A no-break space keeps a number and its unit on one line; the narrow one is in none of our faces.
+const GAP = '\u00a0';
 const MINUS = '\u2212';
 
 const trimmed = (value: number, digits: number): string => String(Number(value.toFixed(digits)));
@@ -103,7 +103,7 @@ export const spokenGauge = ({ kind, gauge }: Gauge): string => `${gauge} thousan
 
 /** What the three states of the felt band say as long as only the pull is judged. */
 export const feltWords: Readonly<Record<Felt, string>> = {
-  'probably not felt': 'pull within 7\u202f%',
+  'probably not felt': 'pull within 7\u00a0%',
   'depends on the hand': 'depends on the hand',
   'probably felt': 'probably felt',
 };

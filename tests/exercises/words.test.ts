@@ -7,7 +7,7 @@ import { formatAnswer, sayVerdict, unitsTaken } from '../../src/exercises/say.ts
 import type { AnswerQuantity } from '../../src/exercises/types.ts';
 import { POUND_FORCE, STANDARD_GRAVITY } from '../../src/physics/index.ts';
 
-const GAP = '\u202f';
+const GAP = '\u00a0';
 const quantities: readonly AnswerQuantity[] = [
   'force',
   'length',

@@ -161,11 +161,11 @@ it('half a wave starts and ends at the line and is highest in the middle', () =>
 });
 
 it.each([
-  [fromPoundsForce(16.3), 'in-lb', fromPoundsForce(2), '2\u202flb'],
-  [72.5, 'mm-N', 10, '10\u202fN'],
-  [fromKilogramsForce(18), 'mm-kg', fromKilogramsForce(2), '2\u202fkg'],
-  [fromKilogramsForce(0.4), 'mm-kg', fromKilogramsForce(0.1), '0.1\u202fkg'],
-  [fromPoundsForce(20), 'in-lb', fromPoundsForce(5), '5\u202flb'],
+  [fromPoundsForce(16.3), 'in-lb', fromPoundsForce(2), '2\u00a0lb'],
+  [72.5, 'mm-N', 10, '10\u00a0N'],
+  [fromKilogramsForce(18), 'mm-kg', fromKilogramsForce(2), '2\u00a0kg'],
+  [fromKilogramsForce(0.4), 'mm-kg', fromKilogramsForce(0.1), '0.1\u00a0kg'],
+  [fromPoundsForce(20), 'in-lb', fromPoundsForce(5), '5\u00a0lb'],
 ] as const)('a weight of %d N in %s is ruled in slabs of %d N', (pull, units, newtons, text) => {
   const slab = slabOf(pull, units);
   expect(slab.newtons).toBeCloseTo(newtons, 9);

@@ -11,7 +11,7 @@ import {
 } from '../../src/physics/index.ts';
 
 const anyUnits = fc.constantFrom<Units>('in-lb', 'mm-N', 'mm-kg');
-const GAP = '\u202f';
+const GAP = '\u00a0';
 
 describe('lengths', () => {
   it('come in hundredths of an inch without zeros, or tenths of a millimetre', () => {
@@ -83,7 +83,7 @@ describe('differences', () => {
   it('never show a signed nought', () => {
     fc.assert(
       fc.property(fc.double({ min: -0.01, max: 0.01, noNaN: true }), (difference) => {
-        expect(format.formatDifference(difference)).not.toMatch(/^[-+−]0(\.0)?\u202f/);
+        expect(format.formatDifference(difference)).not.toMatch(/^[-+−]0(\.0)?\u00a0/);
         expect(format.formatDifference(difference)).not.toContain('-');
       }),
     );

@@ -44,7 +44,7 @@ describe('readNumber', () => {
     ['−0 ½', -0.5, ''],
     ['-1/2', -0.5, ''],
     ['2.2e-5 lb/in', 2.2e-5, 'lb/in'],
-    ['25.5\u202fin', 25.5, 'in'],
+    ['25.5\u00a0in', 25.5, 'in'],
     ['25.5 in.', 25.5, 'in'],
     ['25.', 25, ''],
     ['10 w', 10, 'w'],
@@ -101,10 +101,10 @@ describe('parseScale', () => {
 
   it.each(['249 mm', '1101 mm', '9.8 in', '43.4 in', '0', '-25.5'])('refuses %s', (text) => {
     expect(message(parseScale(text, 'in-lb'))).toBe(
-      'Scale lengths from 9.84\u202fin to 43.31\u202fin.',
+      'Scale lengths from 9.84\u00a0in to 43.31\u00a0in.',
     );
     expect(message(parseScale(text, 'mm-N'))).toBe(
-      'Scale lengths from 250.0\u202fmm to 1100.0\u202fmm.',
+      'Scale lengths from 250.0\u00a0mm to 1100.0\u00a0mm.',
     );
   });
 

@@ -60,7 +60,7 @@ const massOf = (gauge: number): number => linearDensity(constructionOf({ kind: '
 
 /** A whole number with its thousands set apart. */
 const grouped = (value: number): string =>
-  Math.round(value).toLocaleString('en').replaceAll(',', '\u202f');
+  Math.round(value).toLocaleString('en').replaceAll(',', '\u00a0');
 
 /** What unit weight times speed squared is divided by, to be a pull in the reader's unit. */
 const divisors: Readonly<Record<Units, string>> = {
@@ -80,7 +80,7 @@ export const threeThings: Readonly<Record<string, Quantity>> = {
     const { share } = tried(s);
     return share === undefined ? 'an unknown share' : formatShare(share);
   },
-  'three.speed': (s) => `${waveSpeed(tried(s)).toFixed(0)}\u202fm/s`,
+  'three.speed': (s) => `${waveSpeed(tried(s)).toFixed(0)}\u00a0m/s`,
   'three.halfLength': (s) => formatLength(own(s).speakingLength / 2, s.units),
   'three.halfPull': (s) => formatForce(pullAt(s, { speakingLength: 0.5 }), s.units),
   'three.onePercent': () => formatDifference(tensionRatio({ speakingLength: 1.01 }) - 1),
@@ -105,7 +105,7 @@ export const threeThings: Readonly<Record<string, Quantity>> = {
   'three.quarter': (s) => formatForce(own(s).tension / 4, s.units),
   'three.octaveDown': (s) => noteAway(s, -12),
   'three.plainGauge': (s) => formatGauge(thinnestPlain(s.mine).gauge),
-  'three.plainInches': (s) => `${inches(thinnestPlain(s.mine).diameter).toFixed(4)}\u202fin`,
+  'three.plainInches': (s) => `${inches(thinnestPlain(s.mine).diameter).toFixed(4)}\u00a0in`,
   'three.plainDiameter': (s) => millimetres(thinnestPlain(s.mine).diameter).toFixed(4),
   'three.plainMass': (s) => formatDensity(thinnestPlain(s.mine).linearDensity, s.units),
   'three.plainMu': (s) => gramsPerMetre(thinnestPlain(s.mine).linearDensity).toPrecision(4),

@@ -64,7 +64,7 @@ export function cellVerdict(map: RuleMapData, cell: MapCell): string {
   }
   const note = formatNote(map.instrument.strings[cell.worstString]?.note ?? '');
   const all = within(cell) === count;
-  return `${all ? 'All' : within(cell)} ${all ? count : `of ${count}`} strings within 7\u202f%; on average ${formatDifference(cell.mean)}; farthest ${note}, ${formatDifference(cell.worst)}.`;
+  return `${all ? 'All' : within(cell)} ${all ? count : `of ${count}`} strings within 7\u00a0%; on average ${formatDifference(cell.mean)}; farthest ${note}, ${formatDifference(cell.worst)}.`;
 }
 
 export function describeChoice(map: RuleMapData, row: MapRow, cell: MapCell, units: Units): string {
