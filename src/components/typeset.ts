@@ -21,7 +21,6 @@ const narrow = new Map([
   [',', 0.5],
   ['\u00a0', 0.45],
   ['\u2009', 0.3],
-  ['\u00a0', 0.3],
 ]);
 
 /** Room for a number, in digits: its own width, or what the author reserves. */
