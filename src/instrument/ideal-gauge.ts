@@ -1,6 +1,7 @@
 /** The highest string of the two instruments that are compared, worked through: the gauge that would be exactly right. */
 import { speakingLengthFor, type Felt } from '../physics/index.ts';
 import { stepGauge } from './drawer.ts';
+import { once } from './once.ts';
 import { compared, comparedPlan } from './pair.ts';
 import { leftOn } from './plan.ts';
 import { pullOf, pullsOf, type Pull } from './pulls.ts';
@@ -25,7 +26,7 @@ export interface TopString {
 }
 
 /** Throws RangeError for an instrument without strings, which the schema does not admit. */
-export function topString(state: State): TopString {
+export const topString = once((state: State): TopString => {
   const pair = compared(state);
   const own = pullsOf(pair.mine)[0];
   const left = leftOn(pair)[0];
@@ -51,4 +52,4 @@ export function topString(state: State): TopString {
       linearDensity: nextPull.linearDensity,
     }),
   };
-}
+});

@@ -1,4 +1,5 @@
 /** The two instruments that are compared: the one that feels right and the one to be strung. */
+import { once } from './once.ts';
 import { planOf, type Plan } from './plan.ts';
 import { limits, type Instrument, type State, type Target } from './schema.ts';
 import { asTarget } from './workshop.ts';
@@ -35,17 +36,17 @@ export const unpaired = ({ mine, other }: State): boolean =>
  * The state as this chapter compares it: every string asked for its own pull, nothing pinned, and a twin of the reader's
  * instrument in place of one that has another number of strings.
  */
-export function compared(state: State): State {
+export const compared = once((state: State): State => {
   const other = unpaired(state) ? twinOf(state.mine) : state.other;
   return {
     ...state,
     other: { ...other, strings: other.strings.map(({ note }) => ({ note })) },
     aim: { mode: 'string', factor: 1, kinds: 'keep' },
   };
-}
+});
 
 /** The plan of the two instruments as compared. */
-export const comparedPlan = (state: State): Plan => planOf(compared(state));
+export const comparedPlan = once((state: State): Plan => planOf(compared(state)));
 
 /** The state with the treble scale of one of the two at `treble` m; a twin that is moved becomes the one to be strung. */
 export function withTreble(state: State, side: Side, treble: number): State {

@@ -25,7 +25,10 @@ export interface Neck {
 }
 
 /** Strings and frets of an instrument; one scale length gives square frets, two give fanned ones. */
-export function neckOf(instrument: Instrument | Target, frets = 22): Neck {
+export function neckOf(
+  instrument: Pick<Instrument | Target, 'scale'> & { readonly strings: readonly unknown[] },
+  frets = 22,
+): Neck {
   const { treble, bass } = instrument.scale;
   const count = instrument.strings.length;
   const nutOf = (length: number): number => SQUARE_AT * (treble - length);

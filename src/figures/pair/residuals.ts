@@ -1,9 +1,10 @@
 /** What the plot of residuals shows of each string. */
-import { leftOn, planOf } from '../../instrument/plan.ts';
+import { once } from '../../instrument/once.ts';
+import { leftOn } from '../../instrument/plan.ts';
 import { pullsOf } from '../../instrument/pulls.ts';
 import type { Gauge, State } from '../../instrument/schema.ts';
 import { felt, type Felt } from '../../physics/index.ts';
-import { compared } from '../../instrument/pair.ts';
+import { compared, comparedPlan } from '../../instrument/pair.ts';
 
 export interface Residual {
   readonly note: string;
@@ -23,11 +24,11 @@ export interface Residual {
 }
 
 /** One residual for each string, from the highest. */
-export function residualsOf(state: State): readonly Residual[] {
+export const residualsOf = once((state: State): readonly Residual[] => {
   const pair = compared(state);
   const own = pullsOf(pair.mine);
   const left = leftOn(pair);
-  return planOf(pair).strings.flatMap((string, i) => {
+  return comparedPlan(state).strings.flatMap((string, i) => {
     const before = own[i];
     const after = left[i];
     const old = pair.mine.strings[i];
@@ -49,7 +50,7 @@ export function residualsOf(state: State): readonly Residual[] {
       },
     ];
   });
-}
+});
 
 /** The string that is farthest from its old pull, and how many are within the inner line of the felt band. */
 export function summaryOf(residuals: readonly Residual[]): {
