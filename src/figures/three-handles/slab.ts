@@ -15,6 +15,6 @@ export function slabOf(pull: number, units: Units): Slab {
   const size = ([5, 2, 1].find((n) => n * power <= most * (1 + 1e-9)) ?? 1) * power;
   return {
     newtons: (pull * size) / inUnits(pull, units),
-    text: `${Number(size.toPrecision(1))}\u202f${forceUnit(units)}`,
+    text: `${Number(size.toPrecision(1))}\u00a0${forceUnit(units)}`,
   };
 }
