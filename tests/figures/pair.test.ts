@@ -4,7 +4,8 @@ import { remarks, signedLength } from '../../src/figures/pair/describe.ts';
 import { residualsOf, summaryOf } from '../../src/figures/pair/residuals.ts';
 import { across, domainFor, sheetFor } from '../../src/figures/pair/sheet.ts';
 import { compared } from '../../src/instrument/pair.ts';
-import type { State } from '../../src/instrument/schema.ts';
+import { formatLength } from '../../src/instrument/format.ts';
+import type { State, Units } from '../../src/instrument/schema.ts';
 import {
   asTarget,
   initialState,
@@ -116,7 +117,7 @@ describe('the sheet', () => {
 });
 
 test('signedLength writes a sign, and none that would lie', () => {
-  expect(signedLength(fromInches(1), 'in-lb')).toBe('+1\u202fin');
-  expect(signedLength(fromInches(-0.5), 'in-lb')).toBe('\u22120.5\u202fin');
-  expect(signedLength(1e-9, 'mm-N')).toBe('±0.0\u202fmm');
+  expect(signedLength(fromInches(1), 'in-lb')).toBe('+1\u00a0in');
+  expect(signedLength(fromInches(-0.5), 'in-lb')).toBe('\u22120.5\u00a0in');
+  expect(signedLength(1e-9, 'mm-N')).toBe('±0.0\u00a0mm');
 });

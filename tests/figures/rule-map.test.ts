@@ -111,6 +111,17 @@ describe('ruleMapOf', () => {
     expect(cell && cellVerdict(m, cell)).toBe('B4 would break.');
   });
 
+  test('keeps what the chapter says of tens on 25.5 in: an inch and a half for longer scales, an inch for shorter', () => {
+    const means = (inches: number, tops: readonly number[]): number[] =>
+      tops.map((top) => Math.abs(at(map, top, -2 * inches * (top - 10))?.mean ?? NaN));
+    const longer = [9.5, 9, 8.5];
+    for (const mean of means(1.5, longer)) expect(felt(mean)).toBe('probably not felt');
+    const shorter = [10.5, 11, 12];
+    for (const mean of means(1, shorter)) expect(felt(mean)).toBe('probably not felt');
+    expect(Math.max(...means(1, longer))).toBeGreaterThan(Math.max(...means(1.5, longer)));
+    expect(Math.max(...means(1.5, [10.5, 11]))).toBeGreaterThan(Math.max(...means(1, [10.5, 11])));
+  });
+
   test('opens on the cell that the rule names', () => {
     const { row, column } = ruleCell(map);
     expect(map.rows[row]?.top.gauge).toBe(9.5);

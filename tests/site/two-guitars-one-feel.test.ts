@@ -1,7 +1,7 @@
 import type { Browser, Page } from 'playwright-core';
 import { afterAll, beforeAll, expect, inject, test } from 'vitest';
 
-import { formatDifference } from '../../src/instrument/format.ts';
+import { formatDifference, formatLength } from '../../src/instrument/format.ts';
 import { drawer } from '../../src/instrument/drawer.ts';
 import { encode } from '../../src/instrument/link.ts';
 import { pullsOf } from '../../src/instrument/pulls.ts';
@@ -38,6 +38,8 @@ const handle = (page: Page, side: 'mine' | 'other') => page.locator(`[data-handl
 const told = (page: Page): Promise<string[]> => page.locator('.told .difference').allTextContents();
 const chosen = (page: Page) => page.locator('td[tabindex="0"]');
 const title = (page: Page) => page.locator('.chosen .title').textContent();
+
+const scale = (inches: number): string => formatLength(physics.fromInches(inches), 'in-lb');
 
 const redshank = workshopInstrument('redshank');
 
@@ -140,9 +142,9 @@ test.each([
   const { page, problems, close } = await chapter({ viewport });
   await chosen(page).focus();
   await page.keyboard.press('ArrowRight');
-  expect(await title(page)).toBe(`Nine-and-a-halfs on ${next}`);
+  expect(await title(page)).toBe(`Nine-and-a-halfs on ${scale(next)}`);
   await page.keyboard.press('ArrowUp');
-  expect(await title(page)).toBe(`Nines on ${next}`);
+  expect(await title(page)).toBe(`Nines on ${scale(next)}`);
   expect(await page.locator('td[aria-selected="true"]').count()).toBe(1);
   const home = page
     .locator('tr', { has: page.locator('th.own') })

@@ -24,7 +24,7 @@ const ideal: NumericExercise = {
     },
     {
       value: (s) => (s.mine.strings.at(-1)?.gauge ?? NaN) * topString(s).ratio,
-      hint: 'That is the lowest string. Most lowest strings are wound, and the rule for diameters is for plain ones. Take the highest.',
+      hint: 'That is the lowest string, and most lowest strings are wound. The question is about the highest.',
     },
     {
       value: (s) => topString(s).pick?.gauge.gauge ?? NaN,

@@ -76,6 +76,16 @@ const equation: Readonly<Record<string, Quantity>> = {
 const density = (gauge: Gauge): number => linearDensity(constructionOf(gauge));
 const step = (kind: Gauge['kind'], from: number, to: number): string =>
   formatDifference(density({ kind, gauge: to }) / density({ kind, gauge: from }) - 1);
+/** A wound string's mass with its wraps of phosphor bronze, over its mass as the drawer has it. */
+function inBronze(gauge: Gauge): number {
+  const construction = constructionOf(gauge);
+  if (construction.kind !== 'wound') return 1;
+  const wraps = construction.wraps.map((wrap) => ({
+    ...wrap,
+    material: 'phosphorBronze' as const,
+  }));
+  return linearDensity({ ...construction, wraps }) / linearDensity(construction);
+}
 const longer = tensionRatio({ speakingLength: fromInches(27) / fromInches(25.5) });
 
 /** What the prose claims of no instrument in particular. */
@@ -89,6 +99,13 @@ const constant: Readonly<Record<string, Quantity>> = {
   'const.nineToTen': () => step('plain', 9, 10),
   'const.46to47': () => step('wound', 46, 47),
   'const.16to17': () => step('plain', 16, 17),
+  'const.tenTo9half': () => step('plain', 10, 9.5),
+  'const.13to12': () => step('plain', 13, 12),
+  'const.wound20': () =>
+    formatDifference(
+      density({ kind: 'wound', gauge: 20 }) / density({ kind: 'plain', gauge: 20 }) - 1,
+    ),
+  'const.bronze46': () => formatDifference(inBronze({ kind: 'wound', gauge: 46 }) - 1),
   /** How far a wound string's mass strays from the square of its gauge, from 26 to 46 */
   'const.woundGrade': () =>
     formatDifference(
