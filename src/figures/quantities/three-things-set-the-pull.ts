@@ -71,6 +71,7 @@ const divisors: Readonly<Record<Units, string>> = {
 
 export const threeThings: Readonly<Record<string, Quantity>> = {
   'three.ownMu': (s) => gramsPerMetre(own(s).linearDensity).toPrecision(4),
+  'three.ownKg': (s) => own(s).linearDensity.toPrecision(4),
   'three.ownL': (s) => own(s).speakingLength.toFixed(4),
   'three.ownF': (s) => own(s).frequency.toFixed(1),
   'three.ownT': (s) => forceNumber(own(s).tension, 'mm-N'),
@@ -94,7 +95,6 @@ export const threeThings: Readonly<Record<string, Quantity>> = {
   'three.semitoneRatio': () => SEMITONE.toFixed(4),
   'three.semitoneLength': (s) => formatLength(own(s).speakingLength / SEMITONE, s.units),
   'three.fifthFret': (s) => formatLength(own(s).speakingLength * SEMITONE ** -5, s.units),
-  'three.fifthFretRatio': () => (SEMITONE ** -5).toFixed(3),
   'three.fifthFretNote': (s) => noteAway(s, 5),
   'three.nextGauge': (s) => formatGauge(stepGauge(own(s).gauge, 1)),
   'three.nextMass': (s) => formatDifference(nextMass(s)),
@@ -114,8 +114,10 @@ export const threeThings: Readonly<Record<string, Quantity>> = {
   'three.lengthNumber': (s) => lengthNumber(tried(s).speakingLength, s.units),
   'three.speedNumber': (s) => {
     const metres = waveSpeed(tried(s));
-    return grouped(s.units === 'in-lb' ? inches(metres) : millimetres(metres));
+    const value = s.units === 'in-lb' ? inches(metres) : millimetres(metres);
+    return grouped(Number(value.toPrecision(4)));
   },
+  'three.frequencyNumber': (s) => tried(s).frequency.toFixed(2),
   'three.pullNumber': (s) => forceNumber(tried(s).tension, s.units),
   'three.massUnit': (s) => densityUnit(s.units),
   'three.lengthUnit': (s) => lengthUnit(s.units),
