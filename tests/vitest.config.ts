@@ -35,6 +35,8 @@ export default defineConfig({
       },
       {
         root,
+        // A browser test computes what it expects with the site's own modules and data.
+        plugins: [svelte(), yamlData()],
         test: {
           name: 'site',
           include: ['tests/site/**/*.test.ts'],
