@@ -82,10 +82,11 @@ test('keys move a saddle by quarters, sixteenths and inches, and to the ends of 
   expect(await after('ArrowRight')).toBeCloseTo(0.25, 4);
   expect(await after('Shift+ArrowRight')).toBeCloseTo(0.3125, 4);
   expect(await after('PageDown')).toBeCloseTo(-0.6875, 4);
+  const shorter = (await sliderValue(saddle)).now;
+  expect(await told(page)).toEqual(expected(redshank.scale.treble, shorter));
   await pressKey(saddle, 'Home');
   const { now, min } = await sliderValue(saddle);
   expect(now).toBe(min);
-  expect(await told(page)).toEqual(expected(redshank.scale.treble, now));
   await close();
 });
 
@@ -136,8 +137,8 @@ test('the map letters the mean that the module gives, and the strip each string'
 });
 
 test.each([
-  ['desk', desktop, '27\u00a0in'],
-  ['phone', phone, '27.5\u00a0in'],
+  ['desk', desktop, 27],
+  ['phone', phone, 27.5],
 ])('the map is walked by keys on a %s, and taken by a tap', async (_, viewport, next) => {
   const { page, problems, close } = await chapter({ viewport });
   await chosen(page).focus();

@@ -38,7 +38,9 @@ const stateWords: Readonly<Record<MapCell['state'], string>> = {
 
 /** One cell for those who hear it; the set and the scale are said by its headings. */
 export const spokenCell = (cell: MapCell): string =>
-  cell.state === 'broken' ? 'breaks' : `${formatDifference(cell.mean)}, ${stateWords[cell.state]}`;
+  cell.state === 'broken'
+    ? 'breaks'
+    : `${cellNumber(cell.mean)} per cent, ${stateWords[cell.state]}`;
 
 const within = ({ residuals }: MapCell): number =>
   residuals.filter((r) => r !== undefined && felt(r) === 'probably not felt').length;
