@@ -10,11 +10,11 @@ test('the parts are written so that they add up on the page', () => {
   ).toEqual(['+8.1 %', '−4.3 %', '+16.9 %', '0.0 %', '0.0 %']);
 });
 
-test('the square says its parts, or that there are none', () => {
+test('the square says its parts, and proposes an inch where nothing is tried', () => {
   expect(say(fromInches(25.5), fromInches(26.5), 'in-lb').replace(/\s/g, ' ')).toMatch(
     /\+1 in .*\+3\.9 % .*\+0\.2 %.*\+8\.0 %/,
   );
-  expect(say(fromInches(25.5), fromInches(25.5), 'in-lb')).toMatch(/Nothing is added/);
+  expect(say(fromInches(25.5), fromInches(25.5), 'in-lb')).toMatch(/Proposed: \+1\s/);
 });
 
 test.each([

@@ -1,13 +1,12 @@
 /** Exercises of the chapter "Speaking length". */
 import { lengthForChange, pullChange } from '../../instrument/length-law.ts';
 import type { State } from '../../instrument/schema.ts';
-import { workshopInstrument } from '../../instrument/workshop.ts';
 import { FELT_LOW, fromInches } from '../../physics/index.ts';
 import type { NumericExercise } from '../types.ts';
 
 const mainScale = ({ mine }: State): number => mine.scale.treble;
-/** What the rule reads in the first exercise, m: half of the workshop's twelve-string. */
-const exerciseHalf = workshopInstrument('lapwing').scale.treble / 2;
+/** What the rule reads in the first exercise, m. */
+const exerciseHalf = fromInches(12.5);
 const longer = (s: State): number => 1 + fromInches(1) / mainScale(s);
 
 export const answers: Readonly<Record<string, NumericExercise>> = {

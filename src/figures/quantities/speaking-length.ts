@@ -7,19 +7,18 @@ import {
 } from '../../instrument/format.ts';
 import { pullsOf, totalPull } from '../../instrument/pulls.ts';
 import type { State } from '../../instrument/schema.ts';
-import { workshopInstrument } from '../../instrument/workshop.ts';
 import { FELT_LOW, fromInches } from '../../physics/index.ts';
 import { lengthForChange, pullChange, squareParts } from '../../instrument/length-law.ts';
 import { readingOf } from '../measure/reading.ts';
-import { laidOn, totalText } from '../neck/laid.ts';
+import { isSame, laidOn, totalText } from '../neck/laid.ts';
 import type { Quantity } from '../quantities.ts';
 import { lengthRatioOf, mainScale } from '../trial.ts';
 
 const INCH = fromInches(1);
 const STANDARD = fromInches(25.5);
 
-/** What the exercise's instrument measures from nut to twelfth fret, m: half of the workshop's twelve-string. */
-const exerciseHalf = workshopInstrument('lapwing').scale.treble / 2;
+/** What the rule reads in the first exercise, m. It is a round number in inches and in millimetres. */
+const exerciseHalf = fromInches(12.5);
 
 /** The same from 25.5 in to `to` inches, for every reader. */
 const from25 = (to: number): number => pullChange(fromInches(to) / STANDARD);
@@ -38,8 +37,15 @@ export const speakingLength: Readonly<Record<string, Quantity>> = {
   'speaking.longOn25': () => formatShare(from25(27)),
 
   'speaking.half': (s) => formatLength(mainScale(s) / 2, s.units),
-  'speaking.total': (s) => totalText(laidOn(s.mine, mainScale(s) * lengthRatioOf(s)), s.units),
-  'speaking.change': (s) => formatDifference(pullChange(lengthRatioOf(s))),
+  'speaking.total': (s) => {
+    const laid = laidOn(s.mine, mainScale(s) * lengthRatioOf(s));
+    return laid.total === undefined ? 'more than its strings hold' : totalText(laid, s.units);
+  },
+  'speaking.change': (s) => {
+    const laid = laidOn(s.mine, mainScale(s) * lengthRatioOf(s));
+    if (isSame(laid)) return 'its own pull';
+    return `${formatShare(Math.abs(laid.change), 1)} ${laid.change > 0 ? 'more' : 'less'} than its own pull`;
+  },
   'speaking.bandLow': (s) => formatLength(band(-FELT_LOW)(s), s.units),
   'speaking.bandHigh': (s) => formatLength(band(FELT_LOW)(s), s.units),
   'speaking.inchLonger': (s) => formatLength(mainScale(s) + INCH, s.units),
@@ -49,6 +55,8 @@ export const speakingLength: Readonly<Record<string, Quantity>> = {
     formatTotal(totalPull(pullsOf(s.mine)) * (1 + longer(s).whole), s.units),
   'speaking.open': (s) => formatShare(readingOf(mainScale(s) / 2).pull, 2),
 
+  'speaking.strip': (s) => formatShare(longer(s).strip, 2),
+  'speaking.corner': (s) => formatShare(longer(s).corner, 2),
   'speaking.eqStrip': (s) => bare(longer(s).strip),
   'speaking.eqCorner': (s) => bare(longer(s).corner),
   'speaking.eqWhole': (s) => bare(longer(s).whole),
