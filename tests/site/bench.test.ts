@@ -6,7 +6,7 @@ import { afterAll, beforeAll, describe, expect, inject, test } from 'vitest';
 import { planOf } from '../../src/instrument/plan.ts';
 import { initialState } from '../../src/instrument/workshop.ts';
 import * as physics from '../../src/physics/index.ts';
-import { desktop, hydrated, launch, open, phone } from './kit.ts';
+import { desktop, launch, open, phone, scrollThrough } from './kit.ts';
 
 let browser: Browser;
 beforeAll(async () => {
@@ -16,7 +16,7 @@ afterAll(() => browser.close());
 
 async function bench(link = '', viewport = desktop) {
   const visit = await open(browser, `${inject('origin')}bench/${link}`, { viewport });
-  await hydrated(visit.page);
+  await scrollThrough(visit.page);
   return visit;
 }
 const gaugeField = (page: Page, string: number) =>
@@ -123,7 +123,7 @@ describe('taking the sheet along', () => {
     const link = await page.evaluate(() => navigator.clipboard.readText());
     await close();
     const other = await open(browser, link, { viewport: phone });
-    await hydrated(other.page);
+    await scrollThrough(other.page);
     expect(await gaugeField(other.page, 1).inputValue()).toBe('10.5');
     await other.close();
   });

@@ -67,19 +67,8 @@ export function keyedValue(
   }
 }
 
-const tidy = (value: number): number => Number(value.toPrecision(6));
-
-/** The attributes that make an element a slider to assistive technology. */
-export const slideAria = ({ value, min, max, label, text, axis }: Slide) => ({
-  role: 'slider' as const,
-  tabindex: 0,
-  'aria-label': label,
-  'aria-valuemin': tidy(min),
-  'aria-valuemax': tidy(max),
-  'aria-valuenow': tidy(value),
-  'aria-valuetext': text,
-  'aria-orientation': axis === 'x' ? ('horizontal' as const) : ('vertical' as const),
-});
+/** A value as it stands in an attribute: without the last bits that only a conversion put there. */
+export const tidy = (value: number): number => Number(value.toPrecision(6));
 
 /** Makes an element slide. `get` is asked at every event, so it always sees the present value. */
 export function slide(get: () => Slide): Attachment<HTMLElement> {
