@@ -12,7 +12,7 @@ import {
 import { drawer, gaugeOf } from './drawer.ts';
 import { lengthOf, pullOf, pullsOf, totalPull, type Pull } from './pulls.ts';
 import type { Gauge, State } from './schema.ts';
-import { sets, type StringSet } from './workshop.ts';
+import { sets, type StringSet } from './sets.ts';
 
 export interface PlannedString {
   readonly note: string;

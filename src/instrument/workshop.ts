@@ -1,9 +1,7 @@
-/** The workshop's instruments, sets and tunings, read from the data into the shapes that the site works with. */
+/** The workshop's instruments and tunings, read from the data into the shapes that the site works with. */
 import instruments from '../../content/data/instruments.yaml';
-import setData from '../../content/data/sets.yaml';
 import tuningData from '../../content/data/tunings.yaml';
-import { fromInches, STANDARD_A4, type Construction } from '../physics/index.ts';
-import { constructionOf } from './drawer.ts';
+import { fromInches, STANDARD_A4 } from '../physics/index.ts';
 import type { Gauge, Instrument, State, Target } from './schema.ts';
 
 /** "26w" is a wound 26, "10" a plain ten. */
@@ -52,19 +50,6 @@ export function workshopInstrument(id: string): Instrument {
   const { name, scale, a4, strings } = found;
   return { name, scale, a4, strings };
 }
-
-export interface StringSet {
-  readonly name: string;
-  readonly gauges: readonly Gauge[];
-  readonly constructions: readonly Construction[];
-}
-
-export const sets: readonly StringSet[] = (
-  setData as { name: string; gauges: (string | number)[] }[]
-).map((d) => {
-  const list = d.gauges.map((g) => readGauge(String(g)));
-  return { name: d.name, gauges: list, constructions: list.map(constructionOf) };
-});
 
 export interface Tuning {
   readonly id: string;

@@ -4,8 +4,7 @@ import { remarks, signedLength } from '../../src/figures/pair/describe.ts';
 import { residualsOf, summaryOf } from '../../src/figures/pair/residuals.ts';
 import { across, domainFor, sheetFor } from '../../src/figures/pair/sheet.ts';
 import { compared } from '../../src/instrument/pair.ts';
-import { formatLength } from '../../src/instrument/format.ts';
-import type { State, Units } from '../../src/instrument/schema.ts';
+import type { State } from '../../src/instrument/schema.ts';
 import {
   asTarget,
   initialState,

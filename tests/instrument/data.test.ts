@@ -8,12 +8,12 @@ import {
   asTarget,
   initialState,
   readGauge,
-  sets,
   tuningOf,
   tunings,
   workshop,
   workshopInstrument,
 } from '../../src/instrument/workshop.ts';
+import { sets } from '../../src/instrument/sets.ts';
 import {
   feltSources,
   materials,

@@ -4,7 +4,8 @@ import { drawer, gaugeOf } from '../../src/instrument/drawer.ts';
 import { leftOn, planOf, rankedSets } from '../../src/instrument/plan.ts';
 import { lengthOf, pullOf, pullsOf, totalPull } from '../../src/instrument/pulls.ts';
 import type { State } from '../../src/instrument/schema.ts';
-import { asTarget, initialState, sets, workshopInstrument } from '../../src/instrument/workshop.ts';
+import { asTarget, initialState, workshopInstrument } from '../../src/instrument/workshop.ts';
+import { sets } from '../../src/instrument/sets.ts';
 import { bestMatch, felt, noteFrequency, strainState } from '../../src/physics/index.ts';
 
 const between = (mine: string, other: string): State => ({

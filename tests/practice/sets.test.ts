@@ -1,7 +1,7 @@
 /** The families of sets. Common practice, no source. */
 import { expect, test } from 'vitest';
 
-import { sets } from '../../src/instrument/workshop.ts';
+import { sets } from '../../src/instrument/sets.ts';
 import { linearDensity, thousandths } from '../../src/physics/index.ts';
 
 test.each(sets)('$name: every string is one of the drawer, of just that gauge and kind', (set) => {

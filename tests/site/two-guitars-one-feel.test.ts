@@ -5,7 +5,8 @@ import { formatDifference, formatLength } from '../../src/instrument/format.ts';
 import { drawer } from '../../src/instrument/drawer.ts';
 import { encode } from '../../src/instrument/link.ts';
 import { pullsOf } from '../../src/instrument/pulls.ts';
-import { asTarget, initialState, sets, workshopInstrument } from '../../src/instrument/workshop.ts';
+import { asTarget, initialState, workshopInstrument } from '../../src/instrument/workshop.ts';
+import { sets } from '../../src/instrument/sets.ts';
 import * as physics from '../../src/physics/index.ts';
 import {
   desktop,

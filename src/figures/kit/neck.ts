@@ -3,7 +3,7 @@ import { fretPosition } from '../../physics/index.ts';
 import { lengthOf } from '../../instrument/pulls.ts';
 import type { Instrument, Target } from '../../instrument/schema.ts';
 
-/** Where fanned frets stand square to the strings, as a share of the speaking length: the seventh fret. */
+/** Where the frets of a multi-scale neck stand square to the strings, as a share of the speaking length: the seventh fret. */
 const SQUARE_AT = fretPosition({ scaleLength: 1, fret: 7 });
 
 export interface NeckString {
@@ -24,7 +24,7 @@ export interface Neck {
   }[];
 }
 
-/** Strings and frets of an instrument; one scale length gives square frets, two give fanned ones. */
+/** Strings and frets of an instrument; one scale length gives square frets, two give slanting ones. */
 export function neckOf(
   instrument: Pick<Instrument | Target, 'scale'> & { readonly strings: readonly unknown[] },
   frets = 22,

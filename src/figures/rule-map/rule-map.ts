@@ -1,7 +1,8 @@
 /** How good the rule of thumb is: every family of sets on every scale, against the reader's own pulls. */
 import { pullOf, pullsOf, type Pull } from '../../instrument/pulls.ts';
 import { limits, type Gauge, type Instrument } from '../../instrument/schema.ts';
-import { sets, workshopInstrument, type StringSet } from '../../instrument/workshop.ts';
+import { workshopInstrument } from '../../instrument/workshop.ts';
+import { sets, type StringSet } from '../../instrument/sets.ts';
 import { felt, fromInches } from '../../physics/index.ts';
 
 /** Differences of scale in inches. */
