@@ -2,7 +2,11 @@
  * Choosing from the gauges that exist: the nearest to a wanted tension for one string, and whole sets ranked.
  * Tension follows linear density (Mersenne), so a drawer sorted by linear density is searched by bisection.
  */
+import type { Aim, AimedResidual } from './aim.ts';
+import { nearestInFeel } from './aim.ts';
 import { linearDensity, type Construction } from './construction.ts';
+import { entriesOf, firstAtLeast, type Entry } from './entries.ts';
+import type { BendAsked } from './feel.ts';
 import { frequencyRange, inRange, speakingLengthRange, tensionRange } from './guard.ts';
 import { strainState, strengthShare } from './strength.ts';
 import { linearDensityFor, tension as tensionOf } from './tension.ts';
@@ -16,6 +20,12 @@ export interface Wanted {
   readonly tension: number;
   /** Only this kind; any kind when left out. */
   readonly kind?: Construction['kind'];
+  /** What to come near to: the pull, when left out. */
+  readonly aim?: Aim;
+  /** N and m, of the bend below; needed by an aim that weighs them. `feelOf` gives them for a reference string. */
+  readonly push?: number;
+  readonly travel?: number;
+  readonly bend?: BendAsked;
 }
 
 export interface Candidate {
@@ -34,45 +44,12 @@ export interface Match extends Candidate {
   readonly heavier: Candidate | undefined;
   /** Set when the wanted pull lies beyond the drawer's lightest or heaviest. */
   readonly drawerEnd: 'lightest' | 'heaviest' | undefined;
+  /** How far the pick is from each thing that the aim weighs; only when an aim other than the pull was given. */
+  readonly aimed?: AimedResidual;
 }
 
 // A residual this small is rounding: the drawer holds exactly what was wanted.
 const EXACT = 1e-9;
-
-interface Entry {
-  readonly construction: Construction;
-  readonly density: number;
-}
-
-// Sorting a drawer costs more than a search in it, and a page searches the same drawer at every step of a drag.
-const sorted = new WeakMap<readonly Construction[], Map<string, readonly Entry[]>>();
-
-function entriesOf(
-  drawer: readonly Construction[],
-  kind: Construction['kind'] | undefined,
-): readonly Entry[] {
-  const byKind = sorted.get(drawer) ?? new Map<string, readonly Entry[]>();
-  sorted.set(drawer, byKind);
-  const known = byKind.get(kind ?? 'any');
-  if (known) return known;
-  const entries = drawer
-    .filter((c) => kind === undefined || c.kind === kind)
-    .map((construction) => ({ construction, density: linearDensity(construction) }))
-    .sort((a, b) => a.density - b.density);
-  byKind.set(kind ?? 'any', entries);
-  return entries;
-}
-
-function firstAtLeast(entries: readonly Entry[], density: number): number {
-  let low = 0;
-  let high = entries.length;
-  while (low < high) {
-    const middle = (low + high) >> 1;
-    if ((entries[middle]?.density ?? Infinity) < density) low = middle + 1;
-    else high = middle;
-  }
-  return low;
-}
 
 function check({ speakingLength, frequency, tension }: Wanted): void {
   inRange('speakingLength', speakingLength, speakingLengthRange);
@@ -83,7 +60,8 @@ function check({ speakingLength, frequency, tension }: Wanted): void {
 /**
  * The drawer's best string for the wanted tension (N) at this length (m) and pitch (Hz), by the smallest relative
  * difference, with its neighbours. A string that the pull would break is never picked. Undefined when none is left.
- * The drawer must not be changed after its first use.
+ * With another aim than the pull it is the string nearest in what that weighs: see `aim`; the drawer's end is then not told.
+ * The drawer must not be changed after its first use. Throws RangeError naming an argument that lies outside or is missing.
  */
 export function bestMatch(
   wanted: Wanted & { readonly drawer: readonly Construction[] },
@@ -91,6 +69,7 @@ export function bestMatch(
   check(wanted);
   const { speakingLength, frequency, tension, drawer, kind } = wanted;
   const entries = entriesOf(drawer, kind);
+  const byFeel = wanted.aim !== undefined && wanted.aim !== 'pull';
   const candidate = (entry: Entry | undefined): Candidate | undefined => {
     if (!entry) return undefined;
     const pull = tensionOf({ speakingLength, frequency, linearDensity: entry.density });
@@ -101,6 +80,18 @@ export function bestMatch(
     c !== undefined && strainState(c.share) !== 'broken';
   const ideal = linearDensityFor({ speakingLength, frequency, tension });
   const split = firstAtLeast(entries, ideal);
+  if (byFeel) {
+    const found = nearestInFeel({ ...wanted, entries, holds: (entry) => holds(candidate(entry)) });
+    const pick = found && candidate(entries[found.index]);
+    if (!pick) return undefined;
+    return {
+      ...pick,
+      lighter: candidate(entries[found.index - 1]),
+      heavier: candidate(entries[found.index + 1]),
+      drawerEnd: undefined,
+      aimed: found.residual,
+    };
+  }
   // Walk outwards from the ideal on either side to the nearest string that holds.
   let above = split;
   while (above < entries.length && !holds(candidate(entries[above]))) above += 1;
