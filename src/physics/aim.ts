@@ -49,7 +49,9 @@ function termsOf({ aim = 'pull', tension, push, travel }: AimAsked): readonly Te
     return { sensation, weight, wanted: inRange(sensation, value, { min: 0, open: true }) };
   });
   if (terms.length === 0) {
-    throw new RangeError('aim weighs nothing; permitted: a weight above 0 for pull, push or travel');
+    throw new RangeError(
+      'aim weighs nothing; permitted: a weight above 0 for pull, push or travel',
+    );
   }
   return terms;
 }

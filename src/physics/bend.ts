@@ -148,9 +148,11 @@ export function bendTo({ rise, ...string }: Fingered & { readonly rise: number }
 }
 
 /** As `bendTo`, but undefined where the rise can't be reached or a measured string doesn't name its axial stiffness. */
-export function reachable({ rise, ...string }: Fingered & { readonly rise: number }):
-  | { readonly travel: number; readonly push: number }
-  | undefined {
+export function reachable({
+  rise,
+  ...string
+}: Fingered & { readonly rise: number }):
+  { readonly travel: number; readonly push: number } | undefined {
   const { construction: c } = string;
   if (c.kind === 'measured' && c.axialStiffness === undefined) return undefined;
   const f = frame(string);

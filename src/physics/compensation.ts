@@ -1,7 +1,7 @@
 /**
  * Where saddle and nut should stand so that the frets sound in tune.
  * Source: M. B. Anderson and R. G. Beausoleil, Journal of the Acoustical Society of America 156(1) 683 (2024); here the same
- * root mean square over the frets is made least by Gauss and Newton's method on the exact errors, not on their expansion.
+ * root mean square over the frets is made least by Newton's method on the exact errors, not on their expansion.
  */
 import { fretError, frettedPath, type Action, type StringResponse } from './intonation.ts';
 import { inRange } from './guard.ts';
@@ -35,11 +35,34 @@ function errorsAt(asked: Asked, frets: number, saddleSetback: number, nutSetback
   );
 }
 
-/** Step of the numeric derivatives, m: errors are all but linear in the setbacks, so any small one serves. */
-const STEP = 1e-5;
+/** Step of the numeric derivatives, m: a hundredth of the least that a saddle is ever moved by. */
+const STEP = 2e-5;
 
-const dot = (p: readonly number[], q: readonly number[]): number =>
-  p.reduce((sum, value, i) => sum + value * (q[i] ?? 0), 0);
+/** Newton's step towards the least of f, from central differences; straight downhill where f doesn't curve upwards. */
+function newtonStep(f: (s: number, n: number) => number, s: number, n: number): [number, number] {
+  const here = f(s, n);
+  const [ahead, behind] = [f(s + STEP, n), f(s - STEP, n)];
+  const [up, down] = [f(s, n + STEP), f(s, n - STEP)];
+  const across =
+    f(s + STEP, n + STEP) -
+    f(s + STEP, n - STEP) -
+    f(s - STEP, n + STEP) +
+    f(s - STEP, n - STEP);
+  const [gs, gn] = [(ahead - behind) / (2 * STEP), (up - down) / (2 * STEP)];
+  const [hss, hnn] = [(ahead - 2 * here + behind) / STEP ** 2, (up - 2 * here + down) / STEP ** 2];
+  const hsn = across / (4 * STEP ** 2);
+  const det = hss * hnn - hsn * hsn;
+  if (hss > 0 && det > 0) return [(hsn * gn - hnn * gs) / det, (hsn * gs - hss * gn) / det];
+  const size = Math.abs(hss) + Math.abs(hnn);
+  return [-gs / size, -gn / size];
+}
+
+/** Newton's step in the saddle alone. */
+function saddleStep(f: (s: number, n: number) => number, s: number): [number, number] {
+  const [ahead, here, behind] = [f(s + STEP, 0), f(s, 0), f(s - STEP, 0)];
+  const curvature = Math.abs(ahead - 2 * here + behind) / STEP ** 2;
+  return [-(ahead - behind) / (2 * STEP) / curvature, 0];
+}
 
 /**
  * Setbacks of saddle and nut in m that make the errors over the first frets least in root mean square; of the saddle alone when
@@ -50,26 +73,24 @@ export function compensate({
   ...asked
 }: Asked & { readonly nut?: 'moved' | 'kept' }): Compensation {
   const frets = check(asked.frets ?? 12);
+  const squares = (s: number, n: number) =>
+    errorsAt(asked, frets, s, n).reduce((sum, e) => sum + e * e, 0);
   let [saddle, shift] = [0, 0];
-  for (let round = 0; round < 20; round += 1) {
-    const at = (s: number, n: number) => errorsAt(asked, frets, s, n);
-    const errors = at(saddle, shift);
-    const slopeOf = (up: readonly number[], down: readonly number[]) =>
-      up.map((value, i) => (value - (down[i] ?? 0)) / (2 * STEP));
-    const bySaddle = slopeOf(at(saddle + STEP, shift), at(saddle - STEP, shift));
-    const byNut = slopeOf(at(saddle, shift + STEP), at(saddle, shift - STEP));
-    const [ss, sn, nn] = [dot(bySaddle, bySaddle), dot(bySaddle, byNut), dot(byNut, byNut)];
-    const [es, en] = [dot(errors, bySaddle), dot(errors, byNut)];
-    const det = ss * nn - sn * sn;
-    const [ds, dn] =
-      nut === 'kept' ? [-es / ss, 0] : [(sn * en - nn * es) / det, (sn * es - ss * en) / det];
-    saddle += ds;
-    shift += dn;
-    if (Math.abs(ds) + Math.abs(dn) < 1e-12) break;
+  let least = squares(saddle, shift);
+  for (let round = 0; round < 50; round += 1) {
+    let [ds, dn] =
+      nut === 'kept' ? saddleStep(squares, saddle) : newtonStep(squares, saddle, shift);
+    // A step that makes things worse was too long.
+    let next = squares(saddle + ds, shift + dn);
+    while (next > least && Math.abs(ds) + Math.abs(dn) > 1e-10) {
+      [ds, dn] = [ds / 2, dn / 2];
+      next = squares(saddle + ds, shift + dn);
+    }
+    if (!(next < least)) break;
+    [saddle, shift, least] = [saddle + ds, shift + dn, next];
   }
   const errors = errorsAt(asked, frets, saddle, shift);
-  const rms = Math.sqrt(dot(errors, errors) / frets);
-  return { saddleSetback: saddle, nutSetback: shift, errors, rms };
+  return { saddleSetback: saddle, nutSetback: shift, errors, rms: Math.sqrt(least / frets) };
 }
 
 /**

@@ -177,8 +177,7 @@ export function compareFeel({
   const pull = judged('pull');
   if (!pull) throw new RangeError('reference has no pull; permitted: a tuned string');
   const [push, travel] = [judged('push'), judged('travel')];
-  const verdict =
-    push && travel && worst([pull.felt, push.felt, travel.felt]);
+  const verdict = push && travel && worst([pull.felt, push.felt, travel.felt]);
   return { pull, push, travel, verdict };
 }
 

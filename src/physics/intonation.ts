@@ -102,7 +102,8 @@ export function fretError({
   const mass = cents(1 + strain) / 2;
   const tension = cents(tighter) / 2;
   const stiffness = cents(
-    clamped(response.endLength / Math.sqrt(tighter) / sounding) / clamped(response.endLength / open),
+    clamped(response.endLength / Math.sqrt(tighter) / sounding) /
+      clamped(response.endLength / open),
   );
   return { length, mass, tension, stiffness, total: length + mass + tension + stiffness };
 }

@@ -103,8 +103,7 @@ export function springsFor({
   most,
   ...bridge
 }: Omit<SprungBridge, 'count'> & { pull: number; extension: number; most: number }):
-  | { readonly count: number; readonly extension: number }
-  | undefined {
+  { readonly count: number; readonly extension: number } | undefined {
   inRange('extension', extension, { min: 0, max: 1, unit: 'm' });
   inRange('most', most, { min: 1, max: 20, whole: true });
   let best: { count: number; extension: number } | undefined;

@@ -83,7 +83,8 @@ export interface StringAsked {
 
 type Input = keyof Doubts | 'density' | 'modulus';
 
-export type StringQuantity = 'linearDensity' | 'pull' | 'push' | 'travel' | 'share' | 'inharmonicity';
+export type StringQuantity =
+  'linearDensity' | 'pull' | 'push' | 'travel' | 'share' | 'inharmonicity';
 
 type Estimated = ReturnType<typeof propagate<Input>>;
 
