@@ -44,10 +44,7 @@ function newtonStep(f: (s: number, n: number) => number, s: number, n: number): 
   const [ahead, behind] = [f(s + STEP, n), f(s - STEP, n)];
   const [up, down] = [f(s, n + STEP), f(s, n - STEP)];
   const across =
-    f(s + STEP, n + STEP) -
-    f(s + STEP, n - STEP) -
-    f(s - STEP, n + STEP) +
-    f(s - STEP, n - STEP);
+    f(s + STEP, n + STEP) - f(s + STEP, n - STEP) - f(s - STEP, n + STEP) + f(s - STEP, n - STEP);
   const [gs, gn] = [(ahead - behind) / (2 * STEP), (up - down) / (2 * STEP)];
   const [hss, hnn] = [(ahead - 2 * here + behind) / STEP ** 2, (up - 2 * here + down) / STEP ** 2];
   const hsn = across / (4 * STEP ** 2);

@@ -33,7 +33,12 @@ const plain = (thou: number): Construction => ({
 });
 
 function distanceOf(construction: Construction, wanted: Wanted): number | undefined {
-  const feel = feelOf({ construction, speakingLength: wanted.speakingLength, frequency: wanted.frequency, ...bend });
+  const feel = feelOf({
+    construction,
+    speakingLength: wanted.speakingLength,
+    frequency: wanted.frequency,
+    ...bend,
+  });
   const share = strengthShare({ construction, tension: feel.pull });
   if ((share ?? 0) > 1) return undefined;
   const aim = wanted.aim ?? 'pull';
@@ -70,7 +75,10 @@ test('the aim at the pull is what a match without an aim does', () => {
     fc.property(anyDrawer, anyWanted, (drawer, { aim: _, ...wanted }) => {
       const asked = { ...wanted, drawer };
       expect(bestMatch({ ...asked, aim: 'pull' })).toEqual(bestMatch(asked));
-      const [plainly, weighed] = [bestMatch(asked), bestMatch({ ...asked, aim: { pull: 3 }, bend })];
+      const [plainly, weighed] = [
+        bestMatch(asked),
+        bestMatch({ ...asked, aim: { pull: 3 }, bend }),
+      ];
       expect(weighed === undefined).toBe(plainly === undefined);
       if (!plainly) return;
       expect(Math.abs(weighed?.residual ?? NaN)).toBeCloseTo(Math.abs(plainly.residual), 8);
@@ -109,7 +117,15 @@ test('on a longer scale the aim at push picks a lighter string than the aim at p
   const drawer = Array.from({ length: 60 }, (_, i) => plain(7 + 0.1 * i));
   const short = { construction: plain(10), speakingLength: 0.6477, frequency: 329.63 };
   const { pull, push, travel } = feelOf({ ...short, fret: 12 });
-  const long = { speakingLength: 0.6858, frequency: 329.63, tension: pull, push, travel, bend: { fret: 12 }, drawer };
+  const long = {
+    speakingLength: 0.6858,
+    frequency: 329.63,
+    tension: pull,
+    push,
+    travel,
+    bend: { fret: 12 },
+    drawer,
+  };
   const [byPull, byPush] = [bestMatch(long), bestMatch({ ...long, aim: 'push' })];
   expect(byPush?.tension).toBeLessThan(byPull?.tension ?? NaN);
   expectRatio(1 + (byPush?.aimed?.push ?? NaN), 1, 0.02);
@@ -117,9 +133,18 @@ test('on a longer scale the aim at push picks a lighter string than the aim at p
 
 test('a string whose stretch is unknown is not picked for its push or travel', () => {
   const weighed: Construction = { kind: 'measured', diameter: 1e-3, linearDensity: 4e-4 };
-  const asked = { speakingLength: 0.648, frequency: 329.63, tension: 72, push: 8, travel: 0.01, bend };
+  const asked = {
+    speakingLength: 0.648,
+    frequency: 329.63,
+    tension: 72,
+    push: 8,
+    travel: 0.01,
+    bend,
+  };
   expect(bestMatch({ ...asked, aim: 'push', drawer: [weighed] })).toBeUndefined();
-  expect(bestMatch({ ...asked, aim: 'push', drawer: [weighed, plain(9)] })?.construction).toEqual(plain(9));
+  expect(bestMatch({ ...asked, aim: 'push', drawer: [weighed, plain(9)] })?.construction).toEqual(
+    plain(9),
+  );
   const all = match({ strings: [{ ...asked, aim: 'travel' }, asked], drawer: [weighed] });
   expect(all.map((m) => m?.construction)).toEqual([undefined, weighed]);
 });

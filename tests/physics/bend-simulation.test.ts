@@ -72,11 +72,14 @@ test.each([
   [12, 0.5, 0.01],
   [12, 0.5, 0.02],
   [16, 0.75, 0.012],
-])('a row of %d masses held at %d of its length, %d m aside: push and pull', (count, part, travel) => {
-  const held = part * count;
-  const at = (1 - part) * speakingLength;
-  const { push, pulls } = settle({ count, held, travel });
-  const expected = bend({ construction, speakingLength, tension, at, travel });
-  expectRatio(push, expected.push, 1e-6);
-  for (const pull of pulls) expectRatio(pull, expected.tension, 1e-6);
-});
+])(
+  'a row of %d masses held at %d of its length, %d m aside: push and pull',
+  (count, part, travel) => {
+    const held = part * count;
+    const at = (1 - part) * speakingLength;
+    const { push, pulls } = settle({ count, held, travel });
+    const expected = bend({ construction, speakingLength, tension, at, travel });
+    expectRatio(push, expected.push, 1e-6);
+    for (const pull of pulls) expectRatio(pull, expected.tension, 1e-6);
+  },
+);

@@ -2,7 +2,11 @@ import fc from 'fast-check';
 import { expect, test } from 'vitest';
 
 import { bend, bendTo, reachable, type Fingered } from '../../src/physics/bend.ts';
-import { axialStiffness, linearDensity, type MeasuredString } from '../../src/physics/construction.ts';
+import {
+  axialStiffness,
+  linearDensity,
+  type MeasuredString,
+} from '../../src/physics/construction.ts';
 import { lateralStiffness } from '../../src/physics/feel.ts';
 import { tension as tensionOf } from '../../src/physics/tension.ts';
 import { fromThousandths } from '../../src/physics/units.ts';
@@ -63,7 +67,10 @@ test('the farther the finger goes, the higher the note and the harder the push',
   fc.assert(
     fc.property(anyFingered, anyRise, anyRise, (f, p, q) => {
       fc.pre(Math.abs(p - q) > 1e-6);
-      const [less, more] = [bendTo({ ...f, rise: Math.min(p, q) }), bendTo({ ...f, rise: Math.max(p, q) })];
+      const [less, more] = [
+        bendTo({ ...f, rise: Math.min(p, q) }),
+        bendTo({ ...f, rise: Math.max(p, q) }),
+      ];
       expect(more.travel).toBeGreaterThan(less.travel);
       expect(more.push).toBeGreaterThan(less.push);
     }),
@@ -153,14 +160,20 @@ test('the first push is the lateral stiffness times the travel', () => {
 test('the work of the finger is what the string stores: push is the slope of stored energy', () => {
   fc.assert(
     fc.property(anyFingered, between(0.002, 0.03), (f, travel) => {
-      const shared = f.speakingLength + (f.ends && f.ends !== 'held' ? f.ends.beyondNut + f.ends.beyondSaddle : 0);
+      const shared =
+        f.speakingLength +
+        (f.ends && f.ends !== 'held' ? f.ends.beyondNut + f.ends.beyondSaddle : 0);
       const stiffness = axialStiffness(f.construction);
       const energy = (y: number) => {
         const { strain } = bend({ ...f, travel: y });
         return shared * (f.tension * strain + 0.5 * stiffness * strain * strain);
       };
       const h = travel * 1e-4;
-      expectRatio(bend({ ...f, travel }).push, (energy(travel + h) - energy(travel - h)) / (2 * h), 1e-5);
+      expectRatio(
+        bend({ ...f, travel }).push,
+        (energy(travel + h) - energy(travel - h)) / (2 * h),
+        1e-5,
+      );
     }),
   );
 });
@@ -173,7 +186,12 @@ test('beside the saddle a push first lowers the note, and a rise is still found 
 });
 
 test('a rise that no travel reaches is refused by its name, and reachable says undefined', () => {
-  const soft: MeasuredString = { kind: 'measured', diameter: 1e-3, linearDensity: 1e-3, axialStiffness: 300 };
+  const soft: MeasuredString = {
+    kind: 'measured',
+    diameter: 1e-3,
+    linearDensity: 1e-3,
+    axialStiffness: 300,
+  };
   const slack = { ...string, construction: soft };
   expectRefused('rise', (rise) => bendTo({ ...slack, rise }), [6000, ...notFinite, -1]);
   expect(reachable({ ...slack, rise: 6000 })).toBeUndefined();

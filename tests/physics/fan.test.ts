@@ -8,7 +8,19 @@ import { expectRatio, expectRefused, notFinite, notPositive } from './kit.ts';
 const between = (min: number, max: number) => fc.double({ min, max, noNaN: true });
 
 /** Strings evenly across, from treble to bass; `taper` is how much wider they lie at the saddle. */
-function stringsOf({ treble, bass, count, nut, taper = 0 }: { treble: number; bass: number; count: number; nut: number; taper?: number }): FanString[] {
+function stringsOf({
+  treble,
+  bass,
+  count,
+  nut,
+  taper = 0,
+}: {
+  treble: number;
+  bass: number;
+  count: number;
+  nut: number;
+  taper?: number;
+}): FanString[] {
   return Array.from({ length: count }, (_, index) => {
     const share = count === 1 ? 0 : index / (count - 1) - 0.5;
     return {
@@ -46,8 +58,11 @@ test('along each string the frets divide that string’s own length', () => {
       const strings = stringsOf(shape);
       const { lines, saddle } = fan({ strings, squareFret, frets: fret });
       strings.forEach(({ speakingLength }, i) => {
-        const [nut, at, end] = [lines[0], lines[fret], saddle].map((l) => l?.points[i] ?? { x: NaN, y: NaN });
-        const apart = (p = { x: NaN, y: NaN }, q = { x: NaN, y: NaN }) => Math.hypot(p.x - q.x, p.y - q.y);
+        const [nut, at, end] = [lines[0], lines[fret], saddle].map(
+          (l) => l?.points[i] ?? { x: NaN, y: NaN },
+        );
+        const apart = (p = { x: NaN, y: NaN }, q = { x: NaN, y: NaN }) =>
+          Math.hypot(p.x - q.x, p.y - q.y);
         expectRatio(apart(nut, end), speakingLength);
         expectRatio(apart(nut, at), fretPosition({ scaleLength: speakingLength, fret }), 1e-9);
       });
@@ -97,7 +112,12 @@ test('scales that don’t go evenly make crooked frets, and the crookedness is t
 
 test('one string has frets too, and any equal division will do', () => {
   const [string] = stringsOf({ treble: 0.65, bass: 0.65, count: 1, nut: 0 });
-  const { lines } = fan({ strings: string ? [string] : [], squareFret: 0, frets: 19, divisions: 19 });
+  const { lines } = fan({
+    strings: string ? [string] : [],
+    squareFret: 0,
+    frets: 19,
+    divisions: 19,
+  });
   expectRatio(lines[19]?.points[0]?.x ?? NaN, 0.325);
   expect(lines[19]).toMatchObject({ angle: 0, crookedness: 0 });
 });
@@ -110,8 +130,13 @@ test('every argument is refused by its name', () => {
   expectRefused('squareFret', (v) => fan({ ...whole, squareFret: v }), [NaN, -Infinity, -1]);
   expectRefused('frets', (v) => fan({ ...whole, frets: v }), [...notFinite, -1, 1.5]);
   expectRefused('divisions', (v) => fan({ ...whole, divisions: v }), notPositive);
-  const call = (change: Partial<FanString>) => fan({ ...whole, strings: [{ ...first, ...change }] });
+  const call = (change: Partial<FanString>) =>
+    fan({ ...whole, strings: [{ ...first, ...change }] });
   expectRefused('strings[0].speakingLength', (v) => call({ speakingLength: v }), notPositive);
   expectRefused('strings[0].nutAcross', (v) => call({ nutAcross: v }), [...notFinite, 2]);
-  expectRefused('strings[0].saddleAcross', (v) => call({ saddleAcross: v }), [...notFinite, -2, 0.9]);
+  expectRefused('strings[0].saddleAcross', (v) => call({ saddleAcross: v }), [
+    ...notFinite,
+    -2,
+    0.9,
+  ]);
 });

@@ -28,13 +28,22 @@ const states = ['probably not felt', 'depends on the hand', 'probably felt'] as 
 
 test('lateral stiffness is the same from both ends, least in the middle, and grows with the pull', () => {
   fc.assert(
-    fc.property(any.tension, any.speakingLength, between(0.01, 0.99), (tension, speakingLength, part) => {
-      const at = (p: number) => lateralStiffness({ tension, speakingLength, at: p * speakingLength });
-      expectRatio(at(part), at(1 - part), 1e-9);
-      expect(at(part)).toBeGreaterThanOrEqual(at(0.5) * (1 - 1e-12));
-      expectRatio(at(0.5), (4 * tension) / speakingLength);
-      expectRatio(lateralStiffness({ tension: 2 * tension, speakingLength, at: part * speakingLength }), 2 * at(part));
-    }),
+    fc.property(
+      any.tension,
+      any.speakingLength,
+      between(0.01, 0.99),
+      (tension, speakingLength, part) => {
+        const at = (p: number) =>
+          lateralStiffness({ tension, speakingLength, at: p * speakingLength });
+        expectRatio(at(part), at(1 - part), 1e-9);
+        expect(at(part)).toBeGreaterThanOrEqual(at(0.5) * (1 - 1e-12));
+        expectRatio(at(0.5), (4 * tension) / speakingLength);
+        expectRatio(
+          lateralStiffness({ tension: 2 * tension, speakingLength, at: part * speakingLength }),
+          2 * at(part),
+        );
+      },
+    ),
   );
 });
 
@@ -53,7 +62,12 @@ test('what a hand meets is the pull of the open string and a bend at the fret', 
 test('a string against itself differs in nothing', () => {
   fc.assert(
     fc.property(anyStrung, (s) => {
-      const { verdict, pull, push, travel } = compareFeel({ reference: s, other: s, fret: 12, rise: 50 });
+      const { verdict, pull, push, travel } = compareFeel({
+        reference: s,
+        other: s,
+        fret: 12,
+        rise: 50,
+      });
       fc.pre(verdict !== undefined);
       expect(verdict).toBe('probably not felt');
       expect([pull, push, travel].map((c) => c?.difference)).toEqual([0, 0, 0]);
@@ -70,7 +84,9 @@ test('each is judged by its own threshold, and the verdict is the worst of the t
         const judged = all[sensation];
         expect(judged?.felt).toBe(felt(judged?.difference ?? NaN, sensation));
       }
-      const worst = Math.max(...Object.values(all).map((c) => states.indexOf(c?.felt ?? states[0])));
+      const worst = Math.max(
+        ...Object.values(all).map((c) => states.indexOf(c?.felt ?? states[0])),
+      );
       expect(verdict).toBe(states[worst]);
     }),
   );
@@ -81,7 +97,8 @@ test('travel is judged by the thresholds of a moved finger, not by those of forc
   expect(felt(0.08, 'push')).toBe('depends on the hand');
   expect(felt(0.2, 'travel')).toBe('probably felt');
   expect(felt(0.2, 'pull')).toBe('depends on the hand');
-  for (const { low, high } of Object.values(feltThresholds)) expect(low.value).toBeLessThan(high.value);
+  for (const { low, high } of Object.values(feltThresholds))
+    expect(low.value).toBeLessThan(high.value);
 });
 
 test('equal pull is not equal feel: 27 in against 25.5 in bends some 12 % further', () => {
@@ -116,7 +133,11 @@ test('a bend by nothing can’t be compared', () => {
 test('every argument is refused by its name', () => {
   const stiff = { tension: 70, speakingLength: 0.6, at: 0.3 };
   expectRefused('tension', (v) => lateralStiffness({ ...stiff, tension: v }), notPositive);
-  expectRefused('speakingLength', (v) => lateralStiffness({ ...stiff, speakingLength: v }), notPositive);
+  expectRefused(
+    'speakingLength',
+    (v) => lateralStiffness({ ...stiff, speakingLength: v }),
+    notPositive,
+  );
   expectRefused('at', (v) => lateralStiffness({ ...stiff, at: v }), [...notPositive, 0.6, 1]);
   expectRefused('fret', (v) => feelOf({ ...string, fret: v }), [...notPositive, 101]);
   expectRefused('rise', (v) => feelOf({ ...string, fret: 12, rise: v }), [...notFinite, -1, 1e6]);

@@ -106,8 +106,16 @@ test('compensation leaves less than none, than the simple rule, and than any set
       expect(rms({ saddleSetback, nutSetback })).toBeCloseTo(best.rms, 9);
       expect(best.rms).toBeLessThan(rms({}));
       expect(best.rms).toBeLessThanOrEqual(rms(simpleCompensation({ ...action, response })) + 1e-9);
-      for (const [s, n] of [[1, 0], [-1, 0], [0, 1], [0, -1]] as const) {
-        const nearby = { saddleSetback: saddleSetback + s * 1e-4, nutSetback: nutSetback + n * 1e-4 };
+      for (const [s, n] of [
+        [1, 0],
+        [-1, 0],
+        [0, 1],
+        [0, -1],
+      ] as const) {
+        const nearby = {
+          saddleSetback: saddleSetback + s * 1e-4,
+          nutSetback: nutSetback + n * 1e-4,
+        };
         expect(rms(nearby)).toBeGreaterThan(best.rms);
       }
     }),
@@ -127,14 +135,20 @@ test('with the nut kept the saddle alone does what it can: better than nothing, 
 
 test('each string has its own: a thicker plain string of the same pitch asks for more saddle', () => {
   const setbacks = [10, 13, 17].map((thou) => {
-    const construction = { kind: 'plain', diameter: fromThousandths(thou), material: 'musicWire' } as const;
-    return compensate({ ...setup, response: responseOf({ construction, tension: 70 }) }).saddleSetback;
+    const construction = {
+      kind: 'plain',
+      diameter: fromThousandths(thou),
+      material: 'musicWire',
+    } as const;
+    return compensate({ ...setup, response: responseOf({ construction, tension: 70 }) })
+      .saddleSetback;
   });
   expect(setbacks).toEqual(setbacks.toSorted((a, b) => a - b));
 });
 
 test('every argument is refused by its name', () => {
-  const call = (change: Partial<Action>) => fretError({ ...setup, ...change, response: nylon, fret: 5 });
+  const call = (change: Partial<Action>) =>
+    fretError({ ...setup, ...change, response: nylon, fret: 5 });
   expectRefused('scaleLength', (v) => call({ scaleLength: v }), notPositive);
   expectRefused('nutHeight', (v) => call({ nutHeight: v }), [...notFinite, -1e-3, 1]);
   expectRefused('saddleHeight', (v) => call({ saddleHeight: v }), [...notFinite, -1e-3, 1]);
@@ -142,12 +156,22 @@ test('every argument is refused by its name', () => {
   expectRefused('nutSetback', (v) => call({ nutSetback: v }), [...notFinite, -0.1, 0.1]);
   expectRefused('fingerBehind', (v) => call({ fingerBehind: v }), [...notFinite, -1e-3, 0.5]);
   expectRefused('fret', (v) => fretError({ ...setup, response: nylon, fret: v }), notPositive);
-  const soft = (stretch: number) => fretError({ ...setup, response: { ...nylon, stretch }, fret: 5 });
+  const soft = (stretch: number) =>
+    fretError({ ...setup, response: { ...nylon, stretch }, fret: 5 });
   expectRefused('response.stretch', soft, [...notFinite, -1]);
-  const end = (endLength: number) => fretError({ ...setup, response: { ...nylon, endLength }, fret: 5 });
+  const end = (endLength: number) =>
+    fretError({ ...setup, response: { ...nylon, endLength }, fret: 5 });
   expectRefused('response.endLength', end, [...notFinite, -1, 1]);
-  expectRefused('frets', (frets) => compensate({ ...setup, response: nylon, frets }), [...notPositive, 1, 2.5, 50]);
-  expectRefused('frets', (frets) => simpleCompensation({ ...setup, response: nylon, frets }), [...notPositive, 1]);
+  expectRefused('frets', (frets) => compensate({ ...setup, response: nylon, frets }), [
+    ...notPositive,
+    1,
+    2.5,
+    50,
+  ]);
+  expectRefused('frets', (frets) => simpleCompensation({ ...setup, response: nylon, frets }), [
+    ...notPositive,
+    1,
+  ]);
   const construction = { kind: 'plain', diameter: 2.54e-4, material: 'musicWire' } as const;
   expectRefused('tension', (tension) => responseOf({ construction, tension }), notPositive);
 });

@@ -1,12 +1,26 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
 
-import { bridgeBalance, loadChange, saddleForce, springsFor, totalPull, turnsToLevel, type SprungBridge } from '../../src/physics/load.ts';
+import {
+  bridgeBalance,
+  loadChange,
+  saddleForce,
+  springsFor,
+  totalPull,
+  turnsToLevel,
+  type SprungBridge,
+} from '../../src/physics/load.ts';
 import { any, expectRatio, expectRefused, notFinite, notPositive } from './kit.ts';
 
 const between = (min: number, max: number) => fc.double({ min, max, noNaN: true });
 const pulls = fc.array(any.tension, { minLength: 1, maxLength: 12 });
-const bridge: SprungBridge = { stringArm: 0.01, springArm: 0.03, rate: 1000, preload: 10, count: 3 };
+const bridge: SprungBridge = {
+  stringArm: 0.01,
+  springArm: 0.03,
+  rate: 1000,
+  preload: 10,
+  count: 3,
+};
 const anyBridge: fc.Arbitrary<SprungBridge> = fc.record({
   stringArm: between(0.005, 0.02),
   springArm: between(0.02, 0.05),
@@ -58,12 +72,20 @@ test('moments balance about the pivot, and each spring bears its share', () => {
 
 test('the turns that a change asks for bring the extension from the old balance to the new', () => {
   fc.assert(
-    fc.property(anyBridge, any.tension, any.tension, between(5e-4, 1.5e-3), (b, from, to, pitch) => {
-      const turns = turnsToLevel({ ...b, from, to, pitch });
-      const stretch = bridgeBalance({ ...b, pull: to }).extension - bridgeBalance({ ...b, pull: from }).extension;
-      expect(turns * pitch).toBeCloseTo(stretch, 9);
-      expect(turnsToLevel({ ...b, from: to, to: from, pitch })).toBeCloseTo(-turns, 9);
-    }),
+    fc.property(
+      anyBridge,
+      any.tension,
+      any.tension,
+      between(5e-4, 1.5e-3),
+      (b, from, to, pitch) => {
+        const turns = turnsToLevel({ ...b, from, to, pitch });
+        const stretch =
+          bridgeBalance({ ...b, pull: to }).extension -
+          bridgeBalance({ ...b, pull: from }).extension;
+        expect(turns * pitch).toBeCloseTo(stretch, 9);
+        expect(turnsToLevel({ ...b, from: to, to: from, pitch })).toBeCloseTo(-turns, 9);
+      },
+    ),
   );
 });
 
@@ -86,7 +108,9 @@ test('a pull too small to open even one spring can’t be balanced', () => {
 
 test('a preload that is not given is none', () => {
   const { preload: _, ...loose } = bridge;
-  expect(bridgeBalance({ ...loose, pull: 450 })).toEqual(bridgeBalance({ ...bridge, preload: 0, pull: 450 }));
+  expect(bridgeBalance({ ...loose, pull: 450 })).toEqual(
+    bridgeBalance({ ...bridge, preload: 0, pull: 450 }),
+  );
 });
 
 test('every argument is refused by its name', () => {
@@ -94,7 +118,8 @@ test('every argument is refused by its name', () => {
   expect(() => loadChange({ tensions: [1], reference: [] })).toThrow(/^reference.length is 0/);
   expectRefused('tension', (v) => saddleForce({ tension: v, angle: 0 }), notPositive);
   expectRefused('angle', (v) => saddleForce({ tension: 1, angle: v }), [...notFinite, -0.1, 4]);
-  const call = (change: Partial<SprungBridge>) => bridgeBalance({ ...bridge, ...change, pull: 450 });
+  const call = (change: Partial<SprungBridge>) =>
+    bridgeBalance({ ...bridge, ...change, pull: 450 });
   expectRefused('stringArm', (v) => call({ stringArm: v }), [...notPositive, 2]);
   expectRefused('springArm', (v) => call({ springArm: v }), [...notPositive, 2]);
   expectRefused('rate', (v) => call({ rate: v }), notPositive);

@@ -19,25 +19,31 @@ test('the polymers are nylon and fluorocarbon, all else is metal', () => {
   expect(of('metal').length).toBeGreaterThan(7);
 });
 
-test.each(of('polymer'))('%s: lighter and softer than any metal, and known only within wide bounds', (id) => {
-  const { density, modulus, strength } = material(id);
-  expect(density.value + density.tolerance).toBeLessThan(2000);
-  expect(modulus.value + modulus.tolerance).toBeLessThan(20e9);
-  expect(modulus.tolerance / modulus.value).toBeGreaterThan(0.5);
-  expect((strength?.tolerance ?? 0) / (strength?.value ?? 1)).toBeGreaterThan(0.3);
-});
+test.each(of('polymer'))(
+  '%s: lighter and softer than any metal, and known only within wide bounds',
+  (id) => {
+    const { density, modulus, strength } = material(id);
+    expect(density.value + density.tolerance).toBeLessThan(2000);
+    expect(modulus.value + modulus.tolerance).toBeLessThan(20e9);
+    expect(modulus.tolerance / modulus.value).toBeGreaterThan(0.5);
+    expect((strength?.tolerance ?? 0) / (strength?.value ?? 1)).toBeGreaterThan(0.3);
+  },
+);
 
-test.each(of('metal'))('%s: density and modulus are those of a metal, in SI, with a tolerance', (id) => {
-  const { density, modulus } = material(id);
-  expect(density.value).toBeGreaterThan(7000);
-  expect(density.value).toBeLessThan(9500);
-  expect(modulus.value).toBeGreaterThan(90e9);
-  expect(modulus.value).toBeLessThan(250e9);
-  for (const { value, tolerance } of [density, modulus]) {
-    expect(tolerance).toBeGreaterThan(0);
-    expect(tolerance / value).toBeLessThan(0.1);
-  }
-});
+test.each(of('metal'))(
+  '%s: density and modulus are those of a metal, in SI, with a tolerance',
+  (id) => {
+    const { density, modulus } = material(id);
+    expect(density.value).toBeGreaterThan(7000);
+    expect(density.value).toBeLessThan(9500);
+    expect(modulus.value).toBeGreaterThan(90e9);
+    expect(modulus.value).toBeLessThan(250e9);
+    for (const { value, tolerance } of [density, modulus]) {
+      expect(tolerance).toBeGreaterThan(0);
+      expect(tolerance / value).toBeLessThan(0.1);
+    }
+  },
+);
 
 test('an id is known or not, and what every object has is no material', () => {
   expect(ids.every(isMaterialId)).toBe(true);
@@ -72,12 +78,18 @@ test('the modulus is the material’s own, but for music wire, which is softer i
 });
 
 test('thicker wire may vary more, thinner wire matters more, and none is known beyond the table', () => {
-  const all = [7, 10, 10.5, 28, 30, 63, 70, 100].map((thou) => wireTolerance(fromThousandths(thou)) ?? NaN);
+  const all = [7, 10, 10.5, 28, 30, 63, 70, 100].map(
+    (thou) => wireTolerance(fromThousandths(thou)) ?? NaN,
+  );
   expect(all).toEqual(all.toSorted((a, b) => a - b));
   expect(wireTolerance(fromThousandths(251))).toBeUndefined();
 });
 
 test('a diameter is refused by its name', () => {
   expectRefused('diameter', wireTolerance, notPositive);
-  expectRefused('diameter', (diameter) => youngsModulus({ material: 'copper', diameter }), notPositive);
+  expectRefused(
+    'diameter',
+    (diameter) => youngsModulus({ material: 'copper', diameter }),
+    notPositive,
+  );
 });

@@ -47,7 +47,11 @@ const errorsAt = (parts: number) => {
 test('the matrix comes to the closed form at second order: four times nearer for twice the parts', () => {
   const all = [20, 40, 80].map(errorsAt);
   closed.forEach((_, i) => {
-    const [coarse, middle, fine] = all.map((errors) => errors[i] ?? NaN) as [number, number, number];
+    const [coarse, middle, fine] = all.map((errors) => errors[i] ?? NaN) as [
+      number,
+      number,
+      number,
+    ];
     expect(Math.log2(coarse / middle), `partial ${i + 1}`).toBeGreaterThan(1.9);
     expect(Math.log2(coarse / middle)).toBeLessThan(2.1);
     expect(Math.log2(middle / fine)).toBeGreaterThan(1.97);

@@ -1,10 +1,29 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
 
-import { bendingStiffness, bendingStiffnessBounds, linearDensity } from '../../src/physics/construction.ts';
-import { centsOfPartial, endLength, inharmonicity, partials, stretchOfPartial } from '../../src/physics/stiffness.ts';
+import {
+  bendingStiffness,
+  bendingStiffnessBounds,
+  linearDensity,
+} from '../../src/physics/construction.ts';
+import {
+  centsOfPartial,
+  endLength,
+  inharmonicity,
+  partials,
+  stretchOfPartial,
+} from '../../src/physics/stiffness.ts';
 import { frequency } from '../../src/physics/tension.ts';
-import { any, anyPlain, anyWound, expectRatio, expectRefused, notFinite, notPositive, woundOf } from './kit.ts';
+import {
+  any,
+  anyPlain,
+  anyWound,
+  expectRatio,
+  expectRefused,
+  notFinite,
+  notPositive,
+  woundOf,
+} from './kit.ts';
 
 const between = (min: number, max: number) => fc.double({ min, max, noNaN: true });
 const anyStiffness = between(1e-8, 1e-3);
@@ -26,13 +45,19 @@ test('a string that bends freely has whole multiples, a stiff one stands above t
 
 test('B goes to nothing with the stiffness, as one over pull and over length squared', () => {
   fc.assert(
-    fc.property(anyStiffness, any.tension, any.speakingLength, any.ratio, (stiffness, tension, speakingLength, k) => {
-      const s = { bendingStiffness: stiffness, tension, speakingLength };
-      const b = inharmonicity(s);
-      expectRatio(inharmonicity({ ...s, bendingStiffness: k * stiffness }), k * b);
-      expectRatio(inharmonicity({ ...s, tension: k * tension }), b / k);
-      expectRatio(inharmonicity({ ...s, speakingLength: k * speakingLength }), b / k ** 2);
-    }),
+    fc.property(
+      anyStiffness,
+      any.tension,
+      any.speakingLength,
+      any.ratio,
+      (stiffness, tension, speakingLength, k) => {
+        const s = { bendingStiffness: stiffness, tension, speakingLength };
+        const b = inharmonicity(s);
+        expectRatio(inharmonicity({ ...s, bendingStiffness: k * stiffness }), k * b);
+        expectRatio(inharmonicity({ ...s, tension: k * tension }), b / k);
+        expectRatio(inharmonicity({ ...s, speakingLength: k * speakingLength }), b / k ** 2);
+      },
+    ),
   );
   expect(inharmonicity({ ...bar, bendingStiffness: 0 })).toBe(0);
 });
@@ -53,7 +78,10 @@ test('a wire twice as thick is sixteen times as stiff', () => {
     fc.property(anyPlain, (c) => {
       const thin = { ...c, diameter: c.diameter / 2 };
       expectRatio(bendingStiffness(c), 16 * bendingStiffness(thin), 1e-2);
-      expectRatio(bendingStiffness({ ...c, material: 'nickel' }), 16 * bendingStiffness({ ...thin, material: 'nickel' }));
+      expectRatio(
+        bendingStiffness({ ...c, material: 'nickel' }),
+        16 * bendingStiffness({ ...thin, material: 'nickel' }),
+      );
     }),
   );
 });
@@ -61,7 +89,8 @@ test('a wire twice as thick is sixteen times as stiff', () => {
 test('a hex core is stiffer than the round wire inside it and softer than the one around it', () => {
   fc.assert(
     fc.property(any.diameter, (core) => {
-      const of = (shape: 'round' | 'hex', d: number) => bendingStiffness(woundOf({ shape, core: d, wires: [3e-4] }));
+      const of = (shape: 'round' | 'hex', d: number) =>
+        bendingStiffness(woundOf({ shape, core: d, wires: [3e-4] }));
       expect(of('hex', core)).toBeGreaterThan(of('round', core));
       expect(of('hex', core)).toBeLessThan(of('round', (2 / Math.sqrt(3)) * core));
     }),
@@ -96,7 +125,10 @@ test('a weighed string is as stiff as it says, and says when it does not', () =>
   expect(bendingStiffness({ ...weighed, bendingStiffness: 2e-5 })).toBe(2e-5);
   expect(bendingStiffness({ ...weighed, bendingStiffness: 0 })).toBe(0);
   expect(() => bendingStiffness(weighed)).toThrow(/^bendingStiffness is missing/);
-  expectRefused('bendingStiffness', (v) => bendingStiffness({ ...weighed, bendingStiffness: v }), [...notFinite, -1]);
+  expectRefused('bendingStiffness', (v) => bendingStiffness({ ...weighed, bendingStiffness: v }), [
+    ...notFinite,
+    -1,
+  ]);
 });
 
 test('the end length squared is stiffness over pull, and B is its share of the length', () => {
@@ -113,11 +145,30 @@ test('the end length squared is stiffness over pull, and B is its share of the l
 test('every argument is refused by its name', () => {
   expectRefused('speakingLength', (v) => inharmonicity({ ...bar, speakingLength: v }), notPositive);
   expectRefused('tension', (v) => inharmonicity({ ...bar, tension: v }), notPositive);
-  expectRefused('bendingStiffness', (v) => inharmonicity({ ...bar, bendingStiffness: v }), [...notFinite, -1, 1e4]);
-  expectRefused('inharmonicity', (v) => centsOfPartial({ inharmonicity: v, partial: 2 }), [...notFinite, -1, 2]);
-  expectRefused('partial', (v) => stretchOfPartial({ inharmonicity: 1e-4, partial: v }), [...notPositive, 1.5]);
+  expectRefused('bendingStiffness', (v) => inharmonicity({ ...bar, bendingStiffness: v }), [
+    ...notFinite,
+    -1,
+    1e4,
+  ]);
+  expectRefused('inharmonicity', (v) => centsOfPartial({ inharmonicity: v, partial: 2 }), [
+    ...notFinite,
+    -1,
+    2,
+  ]);
+  expectRefused('partial', (v) => stretchOfPartial({ inharmonicity: 1e-4, partial: v }), [
+    ...notPositive,
+    1.5,
+  ]);
   expectRefused('count', (v) => partials({ ...string, count: v }), [...notFinite, -1, 1.5]);
-  expectRefused('linearDensity', (v) => partials({ ...string, linearDensity: v, count: 2 }), notPositive);
+  expectRefused(
+    'linearDensity',
+    (v) => partials({ ...string, linearDensity: v, count: 2 }),
+    notPositive,
+  );
   expectRefused('tension', (v) => endLength({ bendingStiffness: 1e-5, tension: v }), notPositive);
-  expectRefused('diameter', (v) => bendingStiffness({ kind: 'plain', diameter: v, material: 'musicWire' }), notPositive);
+  expectRefused(
+    'diameter',
+    (v) => bendingStiffness({ kind: 'plain', diameter: v, material: 'musicWire' }),
+    notPositive,
+  );
 });

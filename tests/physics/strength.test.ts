@@ -166,7 +166,11 @@ test('the strength of wire is one number, that of a polymer a wide range, and ot
   const { low, high } = strengthBounds(nylon) ?? { low: NaN, high: NaN };
   expect(high).toBeGreaterThan(1.5 * low);
   const weighed = { kind: 'measured', diameter: 1e-3, linearDensity: 0.006 } as const;
-  for (const c of [weighed, { ...tenThou, material: 'phosphorBronze' as const }, { ...tenThou, diameter: 1e-3 }]) {
+  for (const c of [
+    weighed,
+    { ...tenThou, material: 'phosphorBronze' as const },
+    { ...tenThou, diameter: 1e-3 },
+  ]) {
     expect(strengthBounds(c)).toBeUndefined();
     expect(highestFrequency({ construction: c, speakingLength: 0.65 })).toBeUndefined();
   }
@@ -174,13 +178,25 @@ test('the strength of wire is one number, that of a polymer a wide range, and ot
 
 test('at its highest pitch a string is stressed by the share that was asked for', () => {
   fc.assert(
-    fc.property(inTable, any.speakingLength, fc.double({ min: 0.1, max: 1, noNaN: true }), (diameter, speakingLength, share) => {
-      const construction = { ...tenThou, diameter };
-      const { low, high } = highestFrequency({ construction, speakingLength, share }) ?? { low: NaN, high: NaN };
-      expect(high).toBe(low);
-      const pull = tensionOf({ speakingLength, frequency: low, linearDensity: linearDensity(construction) });
-      expectRatio(strengthShare({ construction, tension: pull }) ?? NaN, share, 1e-9);
-    }),
+    fc.property(
+      inTable,
+      any.speakingLength,
+      fc.double({ min: 0.1, max: 1, noNaN: true }),
+      (diameter, speakingLength, share) => {
+        const construction = { ...tenThou, diameter };
+        const { low, high } = highestFrequency({ construction, speakingLength, share }) ?? {
+          low: NaN,
+          high: NaN,
+        };
+        expect(high).toBe(low);
+        const pull = tensionOf({
+          speakingLength,
+          frequency: low,
+          linearDensity: linearDensity(construction),
+        });
+        expectRatio(strengthShare({ construction, tension: pull }) ?? NaN, share, 1e-9);
+      },
+    ),
   );
 });
 
@@ -205,7 +221,11 @@ test('a wound string’s core carries the wrap too: it can’t go as high as pla
 });
 
 test('nylon holds the top string of a guitar even at the weak end of its range', () => {
-  const { low, high } = highestFrequency({ construction: nylon, speakingLength: 0.65, share: 1 }) ?? { low: NaN, high: NaN };
+  const { low, high } = highestFrequency({
+    construction: nylon,
+    speakingLength: 0.65,
+    share: 1,
+  }) ?? { low: NaN, high: NaN };
   expect(low).toBeGreaterThan(noteFrequency('E4'));
   expect(high).toBeGreaterThan(low);
 });
@@ -216,6 +236,10 @@ test('every argument is refused by its name', () => {
   expectRefused('tension', (v) => coreStress(pulled(v)), [...notPositive, 1e8]);
   expectRefused('tension', (v) => strengthShare(pulled(v)), [...notPositive, 1e8]);
   const asked = { construction: tenThou, speakingLength: 0.65 };
-  expectRefused('speakingLength', (v) => highestFrequency({ ...asked, speakingLength: v }), notPositive);
+  expectRefused(
+    'speakingLength',
+    (v) => highestFrequency({ ...asked, speakingLength: v }),
+    notPositive,
+  );
   expectRefused('share', (v) => highestFrequency({ ...asked, share: v }), [...notPositive, 1.1]);
 });

@@ -7,7 +7,12 @@ import { stoppedLength } from '../../src/physics/frets.ts';
 import { materials, wireTolerance } from '../../src/physics/materials.ts';
 import { strengthShare } from '../../src/physics/strength.ts';
 import { tension } from '../../src/physics/tension.ts';
-import { estimateString, fromHalfWidth, propagate, type StringAsked } from '../../src/physics/uncertainty.ts';
+import {
+  estimateString,
+  fromHalfWidth,
+  propagate,
+  type StringAsked,
+} from '../../src/physics/uncertainty.ts';
 import { fromThousandths } from '../../src/physics/units.ts';
 import { any, expectRatio, expectRefused, notFinite, notPositive } from './kit.ts';
 
@@ -24,7 +29,11 @@ const asked: StringAsked = {
   speakingLength: 0.648,
   frequency: 329.63,
   bend: { fret: 12, rise: 200 },
-  doubts: { diameter: fromHalfWidth(wireTolerance(ten.diameter) ?? NaN), speakingLength: 5e-4, pitch: 2 },
+  doubts: {
+    diameter: fromHalfWidth(wireTolerance(ten.diameter) ?? NaN),
+    speakingLength: 5e-4,
+    pitch: 2,
+  },
 };
 const names = ['linearDensity', 'pull', 'push', 'travel', 'share', 'inharmonicity'] as const;
 
@@ -40,14 +49,18 @@ test('of a sum the squares add; of a product those of the relative parts', () =>
 test('certain inputs give a certain value, and a doubt that does not matter contributes nothing', () => {
   const sure = propagate(({ a }) => a ** 2, { a: { value: 3, uncertainty: 0 } });
   expect(sure).toEqual({ value: 9, uncertainty: 0, contributions: { a: 0 } });
-  const idle = propagate(({ a }) => a, { a: { value: 1, uncertainty: 0.1 }, b: { value: 5, uncertainty: 1 } });
+  const idle = propagate(({ a }) => a, {
+    a: { value: 1, uncertainty: 0.1 },
+    b: { value: 5, uncertainty: 1 },
+  });
   expect(idle.contributions.b).toBe(0);
 });
 
 test('twice the doubt in a line is twice the uncertainty', () => {
   fc.assert(
     fc.property(between(-5, 5), between(0.1, 2), any.ratio, (slope, u, k) => {
-      const of = (uncertainty: number) => propagate(({ a }) => slope * a, { a: { value: 1, uncertainty } });
+      const of = (uncertainty: number) =>
+        propagate(({ a }) => slope * a, { a: { value: 1, uncertainty } });
       expect(of(k * u).uncertainty).toBeCloseTo(k * of(u).uncertainty, 9);
     }),
   );
@@ -106,7 +119,9 @@ test('the wraps’ share of the stiffness widens a wound string’s B, and its w
   const all = estimateString(low);
   const parts = all.inharmonicity?.contributions ?? { modulus: NaN };
   expect(all.inharmonicity?.uncertainty).toBeGreaterThan(Math.hypot(...Object.values(parts)));
-  expect((all.linearDensity?.uncertainty ?? NaN) / (all.linearDensity?.value ?? NaN)).toBeGreaterThan(0.01);
+  expect(
+    (all.linearDensity?.uncertainty ?? NaN) / (all.linearDensity?.value ?? NaN),
+  ).toBeGreaterThan(0.01);
 });
 
 /** Even numbers in [0, 1) that repeat: a small generator (a 32-bit linear congruence), so that the run is always the same. */
@@ -141,7 +156,12 @@ test('strings drawn at random scatter as the propagation says', () => {
     const pull = tension({ speakingLength: length, frequency, linearDensity: density });
     const stiffness = modulus.value * coreArea(wire) * (1 + spread(doubtOf(modulus)));
     const bent = reachable({
-      construction: { kind: 'measured', diameter: wire.diameter, linearDensity: density, axialStiffness: stiffness },
+      construction: {
+        kind: 'measured',
+        diameter: wire.diameter,
+        linearDensity: density,
+        axialStiffness: stiffness,
+      },
       speakingLength: length,
       tension: pull,
       at: length / 2,
@@ -155,7 +175,9 @@ test('strings drawn at random scatter as the propagation says', () => {
   }
   for (const [name, values] of Object.entries(drawn) as [keyof typeof drawn, number[]][]) {
     const mean = values.reduce((a, b) => a + b, 0) / values.length;
-    const deviation = Math.sqrt(values.reduce((s, v) => s + (v - mean) ** 2, 0) / (values.length - 1));
+    const deviation = Math.sqrt(
+      values.reduce((s, v) => s + (v - mean) ** 2, 0) / (values.length - 1),
+    );
     // Twenty thousand draws fix a standard deviation to about half a per cent; four times that is allowed.
     expectRatio(deviation, told[name]?.uncertainty ?? NaN, 0.02);
     expectRatio(mean, told[name]?.value ?? NaN, 0.001);
@@ -165,8 +187,18 @@ test('strings drawn at random scatter as the propagation says', () => {
 test('every argument is refused by its name', () => {
   const f = ({ a }: { a: number }) => a;
   expectRefused('a', (value) => propagate(f, { a: { value, uncertainty: 1 } }), notFinite);
-  expectRefused('a.uncertainty', (uncertainty) => propagate(f, { a: { value: 1, uncertainty } }), [...notFinite, -1]);
+  expectRefused('a.uncertainty', (uncertainty) => propagate(f, { a: { value: 1, uncertainty } }), [
+    ...notFinite,
+    -1,
+  ]);
   expectRefused('halfWidth', fromHalfWidth, [...notFinite, -1]);
-  expectRefused('speakingLength', (v) => estimateString({ ...asked, doubts: {}, speakingLength: v }), notPositive);
-  expectRefused('pitch.uncertainty', (pitch) => estimateString({ ...asked, doubts: { pitch } }), [...notFinite, -1]);
+  expectRefused(
+    'speakingLength',
+    (v) => estimateString({ ...asked, doubts: {}, speakingLength: v }),
+    notPositive,
+  );
+  expectRefused('pitch.uncertainty', (pitch) => estimateString({ ...asked, doubts: { pitch } }), [
+    ...notFinite,
+    -1,
+  ]);
 });

@@ -2,7 +2,12 @@ import fc from 'fast-check';
 import { expect, test } from 'vitest';
 
 import { partials } from '../../src/physics/stiffness.ts';
-import { nylonLosses, pluckedPartials, pluckedTone, type Plucked } from '../../src/physics/voice.ts';
+import {
+  nylonLosses,
+  pluckedPartials,
+  pluckedTone,
+  type Plucked,
+} from '../../src/physics/voice.ts';
 import { expectRatio, expectRefused, notFinite, notPositive } from './kit.ts';
 
 const between = (min: number, max: number) => fc.double({ min, max, noNaN: true });
@@ -35,8 +40,13 @@ function peakNear(samples: Float32Array, frequency: number): number {
   const comb = Array.from({ length: 41 }, (_, i) => frequency - 4 + 0.2 * i);
   const heights = comb.map((f) => spectrumAt(samples, f));
   const top = heights.indexOf(Math.max(...heights));
-  const [a, b, c] = [heights[top - 1], heights[top], heights[top + 1]].map((h) => Math.log(h ?? NaN));
-  return (comb[top] ?? NaN) + (0.1 * ((a ?? NaN) - (c ?? NaN))) / ((a ?? NaN) - 2 * (b ?? NaN) + (c ?? NaN));
+  const [a, b, c] = [heights[top - 1], heights[top], heights[top + 1]].map((h) =>
+    Math.log(h ?? NaN),
+  );
+  return (
+    (comb[top] ?? NaN) +
+    (0.1 * ((a ?? NaN) - (c ?? NaN))) / ((a ?? NaN) - 2 * (b ?? NaN) + (c ?? NaN))
+  );
 }
 
 test('the partials stand where stiffness puts them', () => {
@@ -65,7 +75,9 @@ test('the samples’ own spectrum is as high as the pluck says: sin(n pi p)/n on
       const n = i + 1;
       const shape = Math.abs(Math.sin(0.2 * n * Math.PI)) / (heard === 'saddle' ? n : n * n);
       const first = Math.sin(0.2 * Math.PI);
-      expect(Math.abs((heights[i] ?? NaN) / (heights[0] ?? NaN) - shape / first)).toBeLessThan(1e-3);
+      expect(Math.abs((heights[i] ?? NaN) / (heights[0] ?? NaN) - shape / first)).toBeLessThan(
+        1e-3,
+      );
     });
   }
 });
@@ -81,8 +93,12 @@ test('a pluck at a point kills the partials that have a node there', () => {
 test('a pluck as far from one end as from the other sounds the same, but for sign', () => {
   fc.assert(
     fc.property(between(0.01, 0.99), (pluckAt) => {
-      const [near, far] = [pluckAt, 1 - pluckAt].map((at) => pluckedPartials({ ...string, pluckAt: at, count: 12 }));
-      near?.forEach((p, i) => expect(Math.abs(far?.[i]?.amplitude ?? NaN)).toBeCloseTo(Math.abs(p.amplitude), 9));
+      const [near, far] = [pluckAt, 1 - pluckAt].map((at) =>
+        pluckedPartials({ ...string, pluckAt: at, count: 12 }),
+      );
+      near?.forEach((p, i) =>
+        expect(Math.abs(far?.[i]?.amplitude ?? NaN)).toBeCloseTo(Math.abs(p.amplitude), 9),
+      );
     }),
   );
 });
@@ -92,14 +108,18 @@ test('the samples die as the decays say', () => {
   const samples = pluckedTone({ ...lone, duration: 2, sampleRate });
   const [first] = pluckedPartials({ ...lone, count: 1 });
   const half = samples.length / 2;
-  const [early, late] = [samples.subarray(0, half), samples.subarray(half)].map((s) => spectrumAt(s, first?.frequency ?? NaN));
+  const [early, late] = [samples.subarray(0, half), samples.subarray(half)].map((s) =>
+    spectrumAt(s, first?.frequency ?? NaN),
+  );
   expectRatio((late ?? NaN) / (early ?? NaN), Math.exp(-(first?.decay ?? NaN)), 1e-3);
 });
 
 test('friction damps in proportion to pitch, air alike, bending the higher partials most', () => {
   const decays = (losses: Plucked['losses']) => pluckedPartials({ ...string, losses, count: 20 });
   decays({ ...none, air: 2 }).forEach((p) => expectRatio(p.decay, 1, 1e-2));
-  decays({ ...none, friction: 1e-3 }).forEach((p) => expectRatio(p.decay, 1e-3 * Math.PI * p.frequency, 1e-2));
+  decays({ ...none, friction: 1e-3 }).forEach((p) =>
+    expectRatio(p.decay, 1e-3 * Math.PI * p.frequency, 1e-2),
+  );
   const bent = decays({ ...none, bending: 0.02 }).map((p) => p.decay / p.frequency);
   expect(bent).toEqual(bent.toSorted((a, b) => a - b));
   expect(decays(none).every((p) => p.decay === 0)).toBe(true);
@@ -118,7 +138,9 @@ test('samples stay within the level, their loudest reaches it, and nothing folds
   const high = { ...string, linearDensity: 1e-6, losses: none };
   const [first] = pluckedPartials({ ...high, count: 1 });
   expect(first?.frequency).toBeGreaterThan(4000);
-  expect(pluckedTone({ ...high, duration: 0.01, sampleRate: 8000 }).every((v) => v === 0)).toBe(true);
+  expect(pluckedTone({ ...high, duration: 0.01, sampleRate: 8000 }).every((v) => v === 0)).toBe(
+    true,
+  );
 });
 
 test('a string plucked at its very end, or for no time, is silent', () => {

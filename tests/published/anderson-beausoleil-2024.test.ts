@@ -84,7 +84,10 @@ describe('errors of the guitar without compensation', () => {
   });
 
   test('mean stretch of the first twelve: (77.9 b² + 35.6 b c + 5.82 c²)/(24 X0²)', () => {
-    const strains = Array.from({ length: 12 }, (_, i) => frettedPath({ ...setup, fret: i + 1 }).strain);
+    const strains = Array.from(
+      { length: 12 },
+      (_, i) => frettedPath({ ...setup, fret: i + 1 }).strain,
+    );
     const [b, c] = [1e-3, 4e-3];
     const printed = (77.9 * b * b + 35.6 * b * c + 5.82 * c * c) / (24 * 0.65 ** 2);
     near(strains.reduce((x, y) => x + y, 0) / 12 / printed, 1, 0.002);

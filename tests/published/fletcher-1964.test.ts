@@ -27,6 +27,8 @@ test('B of round wire', () => {
 test('its first twenty partials', () => {
   partials({ ...stiff, count: 20 }).forEach((f, i) => {
     const n = i + 1;
-    expect(Math.abs(f / (n * frequency(string) * Math.sqrt(1 + b * n * n)) - 1)).toBeLessThan(1e-12);
+    expect(Math.abs(f / (n * frequency(string) * Math.sqrt(1 + b * n * n)) - 1)).toBeLessThan(
+      1e-12,
+    );
   });
 });
