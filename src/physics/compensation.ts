@@ -28,10 +28,9 @@ interface Asked extends Setup {
 const check = (frets: number) => inRange('frets', frets, { min: 2, max: 48, whole: true });
 
 function errorsAt(asked: Asked, frets: number, saddleSetback: number, nutSetback: number) {
-  const { response, frets: _, ...setup } = asked;
   return Array.from(
     { length: frets },
-    (_, i) => fretError({ ...setup, response, saddleSetback, nutSetback, fret: i + 1 }).total,
+    (_, i) => fretError({ ...asked, saddleSetback, nutSetback, fret: i + 1 }).total,
   );
 }
 
@@ -100,12 +99,11 @@ export function simpleCompensation(asked: Asked): {
   readonly nutSetback: number;
 } {
   const frets = check(asked.frets ?? 12);
-  const { response, frets: _, ...setup } = asked;
   let sum = 0;
-  for (let fret = 1; fret <= frets; fret += 1) sum += frettedPath({ ...setup, fret }).strain;
+  for (let fret = 1; fret <= frets; fret += 1) sum += frettedPath({ ...asked, fret }).strain;
   const mean = sum / frets;
   return {
-    saddleSetback: response.endLength,
-    nutSetback: (-response.stretch * mean * asked.scaleLength) / 2,
+    saddleSetback: asked.response.endLength,
+    nutSetback: (-asked.response.stretch * mean * asked.scaleLength) / 2,
   };
 }

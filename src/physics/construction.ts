@@ -5,7 +5,7 @@
  * s across flats has the area (sqrt(3)/2) s² and corners 2s/sqrt(3) apart. A close-wound wire of diameter w on a
  * diameter c makes 1/w turns a metre, each a helix of length sqrt((pi (c + w))² + w²). Source: plane geometry and the helix.
  */
-import { diameterRange, inRange, linearDensityRange } from './guard.ts';
+import { diameterRange, inPositive, inRange, linearDensityRange } from './guard.ts';
 import { material, youngsModulus, type MaterialId } from './materials.ts';
 
 export interface PlainString {
@@ -68,8 +68,8 @@ export function seatDiameter(core: Core): number {
 
 /** Cross-section of a wire or of a core in m². */
 export function coreArea(c: PlainString | WoundString): number {
-  if (c.kind === 'plain') return circleArea(inRange('diameter', c.diameter, diameterRange));
-  inRange('core.diameter', c.core.diameter, diameterRange);
+  if (c.kind === 'plain') return circleArea(inPositive('diameter', c.diameter, diameterRange));
+  inPositive('core.diameter', c.core.diameter, diameterRange);
   return c.core.shape === 'hex' ? HEX_AREA * c.core.diameter ** 2 : circleArea(c.core.diameter);
 }
 
@@ -86,7 +86,7 @@ export interface Layer {
  * Throws RangeError when a wire's diameter is missing before the last wrap, or the layers don't fit into `diameter`.
  */
 export function layers(c: WoundString): readonly Layer[] {
-  inRange('diameter', c.diameter, diameterRange);
+  inPositive('diameter', c.diameter, diameterRange);
   if (c.wraps.length === 0) throw new RangeError('wraps is empty; permitted: at least one wrap');
   let inner = seatDiameter(c.core);
   return c.wraps.map((wrap, index) => {

@@ -1,30 +1,40 @@
 /** A drawer sorted by linear density, so that it can be searched by bisection; sorted once, searched often. */
-import { linearDensity, type Construction } from './construction.ts';
+import { coreArea, linearDensity, type Construction } from './construction.ts';
+import { minimumCoreStrength } from './strength.ts';
 
 export interface Entry {
   readonly construction: Construction;
   /** kg/m */
   readonly density: number;
+  /** Of what carries the pull, m²; not used where there is no strength */
+  readonly area: number;
+  /** Tabulated minimum strength of that, Pa, where there is one */
+  readonly strength: number | undefined;
 }
 
+const entryOf = (construction: Construction): Entry => ({
+  construction,
+  density: linearDensity(construction),
+  area: construction.kind === 'measured' ? NaN : coreArea(construction),
+  strength: minimumCoreStrength(construction),
+});
+
+type ByKind = { [Kind in Construction['kind'] | 'any']?: readonly Entry[] };
+
 // Sorting a drawer costs more than a search in it, and a page searches the same drawer at every step of a drag.
-const sorted = new WeakMap<readonly Construction[], Map<string, readonly Entry[]>>();
+const sorted = new WeakMap<readonly Construction[], ByKind>();
 
 /** The drawer's strings of a kind (of every kind when not given), from light to heavy. */
 export function entriesOf(
   drawer: readonly Construction[],
   kind: Construction['kind'] | undefined,
 ): readonly Entry[] {
-  const byKind = sorted.get(drawer) ?? new Map<string, readonly Entry[]>();
-  sorted.set(drawer, byKind);
-  const known = byKind.get(kind ?? 'any');
-  if (known) return known;
-  const entries = drawer
+  let byKind = sorted.get(drawer);
+  if (!byKind) sorted.set(drawer, (byKind = {}));
+  return (byKind[kind ?? 'any'] ??= drawer
     .filter((c) => kind === undefined || c.kind === kind)
-    .map((construction) => ({ construction, density: linearDensity(construction) }))
-    .sort((a, b) => a.density - b.density);
-  byKind.set(kind ?? 'any', entries);
-  return entries;
+    .map(entryOf)
+    .sort((a, b) => a.density - b.density));
 }
 
 /** Index of the first entry that weighs at least `density` kg/m; the count of entries when none does. */

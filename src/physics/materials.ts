@@ -3,7 +3,7 @@
  * `read` in a copy of the source, `second-hand` in a text that quotes it, `memory` recalled.
  */
 
-import { diameterRange, inRange } from './guard.ts';
+import { diameterRange, inPositive, inRange } from './guard.ts';
 import { INCH, THOUSANDTH } from './units.ts';
 
 export type SourceStatus = 'read' | 'second-hand' | 'memory';
@@ -154,12 +154,12 @@ export function material(id: MaterialId): Material {
   return materials[id];
 }
 
-/** Music wire by diameter: the largest diameter of each band in inches, and Young's modulus in GPa. Source: Shigley, table 10-5. */
-const musicWireBands: readonly (readonly [number, number])[] = [
-  [0.032, 203.4],
-  [0.063, 200],
-  [Infinity, 196.5],
-];
+/** Music wire by diameter: the largest diameter of each band in m, and Young's modulus in Pa. Source: Shigley, table 10-5. */
+const musicWireBands = [
+  { largest: 0.032 * INCH * (1 + 1e-9), modulus: 203.4 * GPa },
+  { largest: 0.063 * INCH * (1 + 1e-9), modulus: 200 * GPa },
+  { modulus: 196.5 * GPa },
+] as const;
 
 /**
  * Young's modulus in Pa of a wire of `diameter` m: the material's, and for music wire that of its band.
@@ -173,10 +173,11 @@ export function youngsModulus({
   diameter: number;
 }): number {
   const { modulus } = material(id);
-  inRange('diameter', diameter, diameterRange);
+  inPositive('diameter', diameter, diameterRange);
   if (id !== 'musicWire') return modulus.value;
-  const band = musicWireBands.find(([largest]) => diameter <= largest * INCH * (1 + 1e-9));
-  return band ? band[1] * GPa : modulus.value;
+  const [thin, middle, thick] = musicWireBands;
+  if (diameter <= thin.largest) return thin.modulus;
+  return diameter <= middle.largest ? middle.modulus : thick.modulus;
 }
 
 /** Source id and status of the diameter tolerance in content/data/sources.yaml. */

@@ -76,6 +76,13 @@ export function coreStress({
   return construction.kind === 'measured' ? undefined : tension / coreArea(construction);
 }
 
+/** Tabulated minimum strength in Pa of a string's wire or core; undefined where the construction or the table gives no value. */
+export function minimumCoreStrength(c: Construction): number | undefined {
+  if (c.kind === 'measured') return undefined;
+  const wire = c.kind === 'plain' ? c : c.core;
+  return wire.material === 'musicWire' ? minimumStrength(wire.diameter) : undefined;
+}
+
 /**
  * Core stress as a share of the tabulated minimum strength: 1 is where a wire may break that only just meets the standard.
  * Undefined where the construction or the table gives no value. A hex core is judged by the round wire of its flats.
@@ -88,11 +95,8 @@ export function strengthShare({
   tension: number;
 }): number | undefined {
   const stress = coreStress({ construction, tension });
-  if (stress === undefined || construction.kind === 'measured') return undefined;
-  const wire = construction.kind === 'plain' ? construction : construction.core;
-  if (wire.material !== 'musicWire') return undefined;
-  const strength = minimumStrength(wire.diameter);
-  return strength === undefined ? undefined : stress / strength;
+  const strength = minimumCoreStrength(construction);
+  return stress === undefined || strength === undefined ? undefined : stress / strength;
 }
 
 export type Strain = 'unknown' | 'sound' | 'caution' | 'broken';
@@ -111,13 +115,10 @@ export function strainState(share: number | undefined): Strain {
 export function strengthBounds(
   c: Construction,
 ): { readonly low: number; readonly high: number } | undefined {
+  const minimum = minimumCoreStrength(c);
+  if (minimum !== undefined) return { low: minimum, high: minimum };
   if (c.kind === 'measured') return undefined;
-  const wire = c.kind === 'plain' ? c : c.core;
-  if (wire.material === 'musicWire') {
-    const minimum = minimumStrength(wire.diameter);
-    return minimum === undefined ? undefined : { low: minimum, high: minimum };
-  }
-  const { strength } = material(wire.material);
+  const { strength } = material(c.kind === 'plain' ? c.material : c.core.material);
   return (
     strength && {
       low: strength.value - strength.tolerance,

@@ -2,7 +2,7 @@
  * What the physics costs: each function against a bare loop of the same arithmetic, which is the limit, and against the same sum
  * with units in mathjs; and how a match grows with the drawer. All in one run, as ratios, so that the machine matters little.
  */
-import { add, divide, multiply, pow, sqrt, square, subtract, unit } from 'mathjs';
+import { multiply, pow, unit } from 'mathjs';
 
 import {
   axialStiffness,
@@ -11,30 +11,12 @@ import {
   fromThousandths,
   linearDensity,
   match,
+  materials,
   minimumStrength,
   tension,
 } from '../../src/physics/index.ts';
-
-const rounds = 7;
-const rounded = (number) => Number(number.toPrecision(3));
-const median = (values) => values.toSorted((a, b) => a - b)[values.length >> 1] ?? NaN;
-/** Keeps results from being optimised away. */
-let sink = 0;
-
-/** Nanoseconds a call, best of interleaved rounds by median; every contender runs in every round. */
-function race(contenders) {
-  const times = Object.fromEntries(Object.keys(contenders).map((name) => [name, []]));
-  for (let round = 0; round < rounds + 1; round += 1) {
-    for (const [name, { calls, run }] of Object.entries(contenders)) {
-      const start = process.hrtime.bigint();
-      for (let i = 0; i < calls; i += 1) sink += run(i);
-      const each = Number(process.hrtime.bigint() - start) / calls;
-      // The first round only warms up.
-      if (round > 0) times[name].push(each);
-    }
-  }
-  return Object.fromEntries(Object.entries(times).map(([name, all]) => [name, median(all)]));
-}
+import { bareBendTo, bareMatch, unitsBendTo } from './baselines.mjs';
+import { median, race, rounded, rounds } from './race.mjs';
 
 const lengths = Float64Array.from({ length: 1024 }, (_, i) => 0.6 + i * 1e-4);
 const pick = (i) => lengths[i & 1023];
@@ -45,89 +27,77 @@ function raceTension() {
   return race({
     module: {
       calls: 400_000,
-      run: (i) => tension({ speakingLength: pick(i), frequency, linearDensity: density }),
+      run: (calls) => {
+        let sum = 0;
+        for (let i = 0; i < calls; i += 1)
+          sum += tension({ speakingLength: pick(i), frequency, linearDensity: density });
+        return sum;
+      },
     },
     bare: {
       calls: 400_000,
-      run: (i) => {
-        const speed = 2 * pick(i) * frequency;
-        return density * speed * speed;
+      run: (calls) => {
+        let sum = 0;
+        for (let i = 0; i < calls; i += 1) {
+          const speed = 2 * pick(i) * frequency;
+          sum += density * speed * speed;
+        }
+        return sum;
       },
     },
     mathjs: {
       calls: 1_000,
-      run: (i) =>
-        multiply(weight, pow(multiply(unit(2 * pick(i), 'm'), hertz), 2)).toNumber('N'),
+      run: (calls) => {
+        let sum = 0;
+        for (let i = 0; i < calls; i += 1) {
+          const speed = multiply(unit(2 * pick(i), 'm'), hertz);
+          sum += multiply(weight, pow(speed, 2)).toNumber('N');
+        }
+        return sum;
+      },
     },
   });
 }
 
 const wire = { kind: 'plain', diameter: fromThousandths(10), material: 'musicWire' };
 
-/** Newton's method for a whole tone, as the module does it: the same number of steps, no checks and no objects. */
-function bareBendTo(length, pull, stiffness, at, target) {
-  const b = length - at;
-  const k = stiffness / pull;
-  let y = 2 * Math.sqrt(target / (((k + 1) / length) * (1 / at + 1 / b) - 2 / (at * at)));
-  for (let step = 0; step < 100; step += 1) {
-    const [p, q] = [Math.hypot(at, y), Math.hypot(b, y)];
-    const [gainA, gainB] = [(y * y) / (p + at), (y * y) / (q + b)];
-    const strain = (gainA + gainB) / length;
-    const miss =
-      0.5 * (Math.log1p(k * strain) + Math.log1p(strain)) - Math.log1p(gainA / at) - target;
-    const growth = (y / p + y / q) / length;
-    const rate = 0.5 * growth * (1 / (1 / k + strain) + 1 / (1 + strain)) - y / (p * p);
-    const next = y - miss / rate;
-    if (Math.abs(next - y) <= 1e-15 * length) {
-      y = next;
-      break;
-    }
-    y = next;
-  }
-  const strain = (Math.hypot(at, y) + Math.hypot(b, y) - length) / length;
-  return (pull + stiffness * strain) * (y / Math.hypot(at, y) + y / Math.hypot(b, y));
-}
-
-/** The same with units: every length and force a quantity that knows what it is, the steps counted as the bare loop takes them. */
-function unitsBendTo(length, pull, stiffness, at, target) {
-  const [l, a, b] = [unit(length, 'm'), unit(at, 'm'), unit(length - at, 'm')];
-  const [still, stiff] = [unit(pull, 'N'), unit(stiffness, 'N')];
-  const hypot = (p, q) => sqrt(add(square(p), square(q)));
-  const stretch = (y) => divide(subtract(add(hypot(a, y), hypot(b, y)), l), l);
-  const k = divide(stiff, still);
-  let y = multiply(l, 2 * Math.sqrt(target / ((k + 1) * (length / at + length / (length - at)) - 2 * (length / at) ** 2)));
-  for (let step = 0; step < 4; step += 1) {
-    const [p, q, strain] = [hypot(a, y), hypot(b, y), stretch(y)];
-    const miss =
-      0.5 * (Math.log1p(k * strain) + Math.log1p(strain)) - Math.log(divide(p, a)) - target;
-    const growth = divide(add(divide(y, p), divide(y, q)), l);
-    const tighter = multiply(growth, 0.5 * (1 / (1 / k + strain) + 1 / (1 + strain)));
-    const rate = subtract(tighter, divide(y, square(p)));
-    y = subtract(y, divide(miss, rate));
-  }
-  const pulled = add(still, multiply(stiff, stretch(y)));
-  return multiply(pulled, add(divide(y, hypot(a, y)), divide(y, hypot(b, y)))).toNumber('N');
-}
-
 function raceBendTo() {
   const pull = 72;
-  const stiffness = axialStiffness(wire);
+  const modulus = materials.musicWire.modulus.value;
   const target = (200 * Math.LN2) / 1200;
-  const run = (f) => (i) => f(pick(i), pull, stiffness, pick(i) / 2, target);
   return race({
     module: {
       calls: 40_000,
-      run: (i) =>
-        bendTo({
-          construction: wire,
-          speakingLength: pick(i),
-          tension: pull,
-          at: pick(i) / 2,
-          rise: 200,
-        }).push,
+      run: (calls) => {
+        let sum = 0;
+        for (let i = 0; i < calls; i += 1) {
+          const speakingLength = pick(i);
+          const at = speakingLength / 2;
+          sum += bendTo({ construction: wire, speakingLength, tension: pull, at, rise: 200 }).push;
+        }
+        return sum;
+      },
     },
-    bare: { calls: 40_000, run: run(bareBendTo) },
-    mathjs: { calls: 200, run: run(unitsBendTo) },
+    bare: {
+      calls: 40_000,
+      run: (calls) => {
+        let sum = 0;
+        for (let i = 0; i < calls; i += 1) {
+          const stiffness = modulus * (Math.PI / 4) * wire.diameter * wire.diameter;
+          sum += bareBendTo(pick(i), pull, stiffness, pick(i) / 2, target);
+        }
+        return sum;
+      },
+    },
+    mathjs: {
+      calls: 200,
+      run: (calls) => {
+        let sum = 0;
+        for (let i = 0; i < calls; i += 1)
+          sum += unitsBendTo(pick(i), pull, axialStiffness(wire), pick(i) / 2, target);
+        return sum;
+      },
+    },
   });
 }
 
@@ -142,33 +112,12 @@ const pulls = [72, 68, 74, 79, 83, 76];
 const wanted = (speakingLength) =>
   notes.map((frequency, i) => ({ speakingLength, frequency, tension: pulls[i] }));
 
-/** Bisection in sorted weights, then the pull and the share of the nearest on either side and of their neighbours. */
-function bareMatch(weights, areas, strengths, length) {
-  let sum = 0;
-  for (let s = 0; s < notes.length; s += 1) {
-    const speed = 2 * length * notes[s];
-    const ideal = pulls[s] / (speed * speed);
-    let [low, high] = [0, weights.length];
-    while (low < high) {
-      const middle = (low + high) >> 1;
-      if (weights[middle] < ideal) low = middle + 1;
-      else high = middle;
-    }
-    for (let at = low - 2; at < low + 2; at += 1) {
-      if (at < 0 || at >= weights.length) continue;
-      const pull = weights[at] * speed * speed;
-      const share = pull / areas[at] / strengths[at];
-      if (share <= 1) sum += pull / pulls[s] - 1 + share;
-    }
-  }
-  return sum;
-}
-
 function raceMatch() {
   const drawer = drawerOf(60);
   const weights = Float64Array.from(drawer, (c) => linearDensity(c));
   const areas = Float64Array.from(drawer, coreArea);
   const strengths = Float64Array.from(drawer, (c) => minimumStrength(c.diameter));
+  const bare = { weights, areas, strengths, notes, pulls };
   const units = drawer.map((c) => unit(linearDensity(c), 'kg/m'));
   const unitsMatch = (length) => {
     let sum = 0;
@@ -181,13 +130,33 @@ function raceMatch() {
     });
     return sum;
   };
+  const asked = Array.from(lengths, wanted);
   return race({
     module: {
       calls: 5_000,
-      run: (i) => match({ strings: wanted(pick(i)), drawer })[0]?.residual ?? 0,
+      run: (calls) => {
+        let sum = 0;
+        for (let i = 0; i < calls; i += 1)
+          sum += match({ strings: asked[i & 1023], drawer })[0]?.residual ?? 0;
+        return sum;
+      },
     },
-    bare: { calls: 5_000, run: (i) => bareMatch(weights, areas, strengths, pick(i)) },
-    mathjs: { calls: 20, run: (i) => unitsMatch(pick(i)) },
+    bare: {
+      calls: 5_000,
+      run: (calls) => {
+        let sum = 0;
+        for (let i = 0; i < calls; i += 1) sum += bareMatch(bare, pick(i));
+        return sum;
+      },
+    },
+    mathjs: {
+      calls: 20,
+      run: (calls) => {
+        let sum = 0;
+        for (let i = 0; i < calls; i += 1) sum += unitsMatch(pick(i));
+        return sum;
+      },
+    },
   });
 }
 
@@ -199,12 +168,20 @@ function growth() {
     const fresh = Array.from({ length: rounds }, () => drawerOf(size).reverse());
     const times = fresh.map((drawer) => {
       const start = process.hrtime.bigint();
-      sink += match({ strings: wanted(0.648), drawer })[0]?.residual ?? 0;
+      match({ strings: wanted(0.648), drawer });
       return Number(process.hrtime.bigint() - start);
     });
     const [seen] = fresh;
+    const strings = wanted(0.648);
     const again = race({
-      seen: { calls: 2_000, run: () => match({ strings: wanted(0.648), drawer: seen }).length },
+      seen: {
+        calls: 2_000,
+        run: (calls) => {
+          let sum = 0;
+          for (let i = 0; i < calls; i += 1) sum += match({ strings, drawer: seen }).length;
+          return sum;
+        },
+      },
     });
     const now = median(times);
     rows[size] = {
@@ -223,7 +200,11 @@ function growth() {
 /** Prints the ratios and judges nothing. */
 export function benchPhysics() {
   const rows = {};
-  for (const [name, run] of Object.entries({ tension: raceTension, bendTo: raceBendTo, 'match of six': raceMatch })) {
+  for (const [name, run] of Object.entries({
+    tension: raceTension,
+    bendTo: raceBendTo,
+    'match of six': raceMatch,
+  })) {
     const { module, bare, mathjs } = run();
     rows[name] = {
       'calls a second': Math.round(1e9 / module),
@@ -235,7 +216,6 @@ export function benchPhysics() {
   console.table(rows);
   console.log('\nHow a match of six strings grows with the drawer');
   console.table(growth());
-  if (Number.isNaN(sink)) throw new Error('the sums did not work out');
 }
 
 if (import.meta.main) benchPhysics();

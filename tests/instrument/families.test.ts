@@ -27,7 +27,10 @@ describe.each(names)('%s', (name) => {
     for (const kind of kinds) {
       const strings = family.filter((c) => c.kind === kind);
       expect(strings.length).toBeGreaterThan(10);
-      for (const quantity of [(c: Construction) => thousandths(c.diameter), linearDensity]) {
+      for (const quantity of [
+        (c: Construction) => thousandths(c.diameter),
+        (c: Construction) => linearDensity(c),
+      ]) {
         const all = strings.map(quantity);
         expect(all).toEqual(all.toSorted((a, b) => a - b));
         expect(new Set(all).size).toBe(all.length);

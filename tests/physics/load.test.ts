@@ -107,7 +107,7 @@ test('a pull too small to open even one spring can’t be balanced', () => {
 });
 
 test('a preload that is not given is none', () => {
-  const { preload: _, ...loose } = bridge;
+  const loose = { ...bridge, preload: undefined };
   expect(bridgeBalance({ ...loose, pull: 450 })).toEqual(
     bridgeBalance({ ...bridge, preload: 0, pull: 450 }),
   );
