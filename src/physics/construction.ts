@@ -1,12 +1,12 @@
 /**
- * What a string is made of, and what follows from it: linear density, axial stiffness, core area.
+ * What a string is made of, and what follows from it: linear density, core area, axial and bending stiffness.
  *
  * One wrap model throughout: a round wrap wire wound close on the circle through the core's corners. A hexagon of
  * s across flats has the area (sqrt(3)/2) s² and corners 2s/sqrt(3) apart. A close-wound wire of diameter w on a
  * diameter c makes 1/w turns a metre, each a helix of length sqrt((pi (c + w))² + w²). Source: plane geometry and the helix.
  */
-import { diameterRange, inRange, linearDensityRange } from './guard.ts';
-import { material, type MaterialId } from './materials.ts';
+import { diameterRange, inPositive, inRange, linearDensityRange } from './guard.ts';
+import { material, youngsModulus, type MaterialId } from './materials.ts';
 
 export interface PlainString {
   readonly kind: 'plain';
@@ -68,8 +68,8 @@ export function seatDiameter(core: Core): number {
 
 /** Cross-section of a wire or of a core in m². */
 export function coreArea(c: PlainString | WoundString): number {
-  if (c.kind === 'plain') return circleArea(inRange('diameter', c.diameter, diameterRange));
-  inRange('core.diameter', c.core.diameter, diameterRange);
+  if (c.kind === 'plain') return circleArea(inPositive('diameter', c.diameter, diameterRange));
+  inPositive('core.diameter', c.core.diameter, diameterRange);
   return c.core.shape === 'hex' ? HEX_AREA * c.core.diameter ** 2 : circleArea(c.core.diameter);
 }
 
@@ -86,7 +86,7 @@ export interface Layer {
  * Throws RangeError when a wire's diameter is missing before the last wrap, or the layers don't fit into `diameter`.
  */
 export function layers(c: WoundString): readonly Layer[] {
-  inRange('diameter', c.diameter, diameterRange);
+  inPositive('diameter', c.diameter, diameterRange);
   if (c.wraps.length === 0) throw new RangeError('wraps is empty; permitted: at least one wrap');
   let inner = seatDiameter(c.core);
   return c.wraps.map((wrap, index) => {
@@ -155,13 +155,65 @@ export function linearDensityBounds(c: Construction): {
   return { low: linearDensity(c, 'flats') / nominal - 1 - spread, high: spread };
 }
 
-/** Axial stiffness E A in N: of the wire, or of a wound string's core, since a close wrap gives like a spring. */
+const wireOf = (c: PlainString | WoundString) => (c.kind === 'plain' ? c : c.core);
+
+/**
+ * Axial stiffness E A in N: of the wire, or of a wound string's core, since a close wrap gives like a spring.
+ * Throws RangeError for a measured string that does not name it. Source: Hooke's law.
+ */
 export function axialStiffness(c: Construction): number {
   if (c.kind === 'measured') {
     if (c.axialStiffness === undefined)
       throw new RangeError('axialStiffness is missing; permitted: a measured string that names it');
     return inRange('axialStiffness', c.axialStiffness, { min: 0, open: true, unit: 'N' });
   }
-  const id = c.kind === 'plain' ? c.material : c.core.material;
-  return material(id).modulus.value * coreArea(c);
+  return youngsModulus(wireOf(c)) * coreArea(c);
+}
+
+const circleSecondMoment = (diameter: number): number => (Math.PI / 64) * diameter ** 4;
+/** Of a hexagon about any axis through its middle, for each fourth power of its flats. */
+const HEX_SECOND_MOMENT = (5 * Math.sqrt(3)) / 144;
+
+/**
+ * Bending stiffness E I in N m²: of the wire, or of a wound string's core alone; `bendingStiffnessBounds` says what its wraps may add.
+ * Throws RangeError for a measured string that does not name it. Source: the second moment of a circle, pi d⁴/64, and of
+ * a regular hexagon, 5 sqrt(3) s⁴/144.
+ */
+export function bendingStiffness(c: Construction): number {
+  if (c.kind === 'measured') {
+    if (c.bendingStiffness === undefined)
+      throw new RangeError(
+        'bendingStiffness is missing; permitted: a measured string that names it',
+      );
+    return inRange('bendingStiffness', c.bendingStiffness, { min: 0, unit: 'N m²' });
+  }
+  const wire = wireOf(c);
+  inRange(c.kind === 'plain' ? 'diameter' : 'core.diameter', wire.diameter, diameterRange);
+  const hex = c.kind === 'wound' && c.core.shape === 'hex';
+  const moment = hex ? HEX_SECOND_MOMENT * wire.diameter ** 4 : circleSecondMoment(wire.diameter);
+  return youngsModulus(wire) * moment;
+}
+
+/**
+ * How far the bending stiffness may lie from the core's, as relative bounds: the core's modulus, and the wraps as helical springs.
+ *
+ * Bending a helix bends its wire for half of each turn and twists it for the other half. A wire is never stiffer in twist
+ * than in bend, so a wrap adds at most its wire's own E I over the length of wire that a length of string holds. Turns that
+ * press on each other or are glued to the core could add more: that is not in the bound. Source: energy of a close helix.
+ */
+export function bendingStiffnessBounds(c: Construction): {
+  readonly low: number;
+  readonly high: number;
+} {
+  if (c.kind === 'measured') return { low: 0, high: 0 };
+  const core = bendingStiffness(c);
+  const { modulus } = material(wireOf(c).material);
+  const spread = modulus.tolerance / modulus.value;
+  if (c.kind === 'plain') return { low: -spread, high: spread };
+  const wraps = layers(c).map(
+    ({ wire, inner, material: id }) =>
+      (youngsModulus({ material: id, diameter: wire }) * circleSecondMoment(wire)) /
+      wrapLengthRatio({ inner, wire }),
+  );
+  return { low: -spread, high: spread + wraps.reduce((sum, w) => sum + w, 0) / core };
 }

@@ -2,10 +2,14 @@
  * Choosing from the gauges that exist: the nearest to a wanted tension for one string, and whole sets ranked.
  * Tension follows linear density (Mersenne), so a drawer sorted by linear density is searched by bisection.
  */
+import type { Aim, AimedResidual } from './aim.ts';
+import { nearestInFeel } from './aim.ts';
 import { linearDensity, type Construction } from './construction.ts';
-import { frequencyRange, inRange, speakingLengthRange, tensionRange } from './guard.ts';
+import { entriesOf, firstAtLeast, type Entry } from './entries.ts';
+import type { BendAsked } from './feel.ts';
+import { frequencyRange, inPositive, speakingLengthRange, tensionRange } from './guard.ts';
 import { strainState, strengthShare } from './strength.ts';
-import { linearDensityFor, tension as tensionOf } from './tension.ts';
+import { tension as tensionOf } from './tension.ts';
 
 export interface Wanted {
   /** m */
@@ -16,6 +20,12 @@ export interface Wanted {
   readonly tension: number;
   /** Only this kind; any kind when left out. */
   readonly kind?: Construction['kind'];
+  /** What to come near to: the pull, when left out. */
+  readonly aim?: Aim;
+  /** N and m, of the bend below; needed by an aim that weighs them. `feelOf` gives them for a reference string. */
+  readonly push?: number;
+  readonly travel?: number;
+  readonly bend?: BendAsked;
 }
 
 export interface Candidate {
@@ -34,82 +44,68 @@ export interface Match extends Candidate {
   readonly heavier: Candidate | undefined;
   /** Set when the wanted pull lies beyond the drawer's lightest or heaviest. */
   readonly drawerEnd: 'lightest' | 'heaviest' | undefined;
+  /** How far the pick is from each thing that the aim weighs; only when an aim other than the pull was given. */
+  readonly aimed?: AimedResidual;
 }
 
 // A residual this small is rounding: the drawer holds exactly what was wanted.
 const EXACT = 1e-9;
 
-interface Entry {
-  readonly construction: Construction;
-  readonly density: number;
-}
-
-// Sorting a drawer costs more than a search in it, and a page searches the same drawer at every step of a drag.
-const sorted = new WeakMap<readonly Construction[], Map<string, readonly Entry[]>>();
-
-function entriesOf(
-  drawer: readonly Construction[],
-  kind: Construction['kind'] | undefined,
-): readonly Entry[] {
-  const byKind = sorted.get(drawer) ?? new Map<string, readonly Entry[]>();
-  sorted.set(drawer, byKind);
-  const known = byKind.get(kind ?? 'any');
-  if (known) return known;
-  const entries = drawer
-    .filter((c) => kind === undefined || c.kind === kind)
-    .map((construction) => ({ construction, density: linearDensity(construction) }))
-    .sort((a, b) => a.density - b.density);
-  byKind.set(kind ?? 'any', entries);
-  return entries;
-}
-
-function firstAtLeast(entries: readonly Entry[], density: number): number {
-  let low = 0;
-  let high = entries.length;
-  while (low < high) {
-    const middle = (low + high) >> 1;
-    if ((entries[middle]?.density ?? Infinity) < density) low = middle + 1;
-    else high = middle;
-  }
-  return low;
-}
-
 function check({ speakingLength, frequency, tension }: Wanted): void {
-  inRange('speakingLength', speakingLength, speakingLengthRange);
-  inRange('frequency', frequency, frequencyRange);
-  inRange('tension', tension, tensionRange);
+  inPositive('speakingLength', speakingLength, speakingLengthRange);
+  inPositive('frequency', frequency, frequencyRange);
+  inPositive('tension', tension, tensionRange);
+}
+
+/** Share of the minimum strength under `pull` N: as `strengthShare`, from what the entry already knows. */
+const shareOf = ({ area, strength }: Entry, pull: number): number | undefined =>
+  strength === undefined ? undefined : pull / area / strength;
+
+/** Whether the pull at this speed of waves (twice length times pitch, m/s) leaves the string whole. */
+const holdsAt = (entry: Entry, speed: number): boolean =>
+  strainState(shareOf(entry, entry.density * speed * speed)) !== 'broken';
+
+function candidateOf(
+  entry: Entry | undefined,
+  speed: number,
+  wanted: number,
+): Candidate | undefined {
+  if (!entry) return undefined;
+  const pull = entry.density * speed * speed;
+  const { construction } = entry;
+  return { construction, tension: pull, residual: pull / wanted - 1, share: shareOf(entry, pull) };
 }
 
 /**
  * The drawer's best string for the wanted tension (N) at this length (m) and pitch (Hz), by the smallest relative
  * difference, with its neighbours. A string that the pull would break is never picked. Undefined when none is left.
- * The drawer must not be changed after its first use.
+ * With another aim than the pull it is the string nearest in what that weighs: see `aim`; the drawer's end is then not told.
+ * The drawer must not be changed after its first use. Throws RangeError naming an argument that lies outside or is missing.
  */
 export function bestMatch(
   wanted: Wanted & { readonly drawer: readonly Construction[] },
 ): Match | undefined {
+  return bestOf(wanted, wanted.drawer);
+}
+
+function bestOf(wanted: Wanted, drawer: readonly Construction[]): Match | undefined {
   check(wanted);
-  const { speakingLength, frequency, tension, drawer, kind } = wanted;
-  const entries = entriesOf(drawer, kind);
-  const candidate = (entry: Entry | undefined): Candidate | undefined => {
-    if (!entry) return undefined;
-    const pull = tensionOf({ speakingLength, frequency, linearDensity: entry.density });
-    const share = strengthShare({ construction: entry.construction, tension: pull });
-    return { construction: entry.construction, tension: pull, residual: pull / tension - 1, share };
-  };
-  const holds = (c: Candidate | undefined): c is Candidate =>
-    c !== undefined && strainState(c.share) !== 'broken';
-  const ideal = linearDensityFor({ speakingLength, frequency, tension });
-  const split = firstAtLeast(entries, ideal);
+  const { tension, aim } = wanted;
+  const entries = entriesOf(drawer, wanted.kind);
+  const speed = 2 * wanted.speakingLength * wanted.frequency;
+  if (aim !== undefined && aim !== 'pull') return bestInFeel(wanted, entries, speed);
+  const split = firstAtLeast(entries, tension / (speed * speed));
   // Walk outwards from the ideal on either side to the nearest string that holds.
   let above = split;
-  while (above < entries.length && !holds(candidate(entries[above]))) above += 1;
+  while (above < entries.length && !holdsAt(entries[above]!, speed)) above += 1;
   let below = split - 1;
-  while (below >= 0 && !holds(candidate(entries[below]))) below -= 1;
-  const up = candidate(entries[above]);
-  const down = candidate(entries[below]);
-  const at = nearer(down, up) === down && down ? below : above;
-  const pick = candidate(entries[at]);
+  while (below >= 0 && !holdsAt(entries[below]!, speed)) below -= 1;
+  const missOf = (at: number): number => {
+    const entry = entries[at];
+    return entry ? Math.abs((entry.density * speed * speed) / tension - 1) : Infinity;
+  };
+  const at = missOf(below) <= missOf(above) ? below : above;
+  const pick = candidateOf(entries[at], speed, tension);
   if (!pick) return undefined;
   const drawerEnd =
     split === 0 && pick.residual > EXACT
@@ -117,17 +113,34 @@ export function bestMatch(
       : split === entries.length && pick.residual < -EXACT
         ? 'heaviest'
         : undefined;
+  return matchOf(pick, entries, at, speed, tension, drawerEnd);
+}
+
+function matchOf(
+  pick: Candidate,
+  entries: readonly Entry[],
+  at: number,
+  speed: number,
+  wanted: number,
+  drawerEnd: Match['drawerEnd'],
+): Match {
   return {
-    ...pick,
-    lighter: candidate(entries[at - 1]),
-    heavier: candidate(entries[at + 1]),
+    construction: pick.construction,
+    tension: pick.tension,
+    residual: pick.residual,
+    share: pick.share,
+    lighter: candidateOf(entries[at - 1], speed, wanted),
+    heavier: candidateOf(entries[at + 1], speed, wanted),
     drawerEnd,
   };
 }
 
-function nearer(a: Candidate | undefined, b: Candidate | undefined): Candidate | undefined {
-  if (!a || !b) return a ?? b;
-  return Math.abs(a.residual) <= Math.abs(b.residual) ? a : b;
+function bestInFeel(wanted: Wanted, entries: readonly Entry[], speed: number): Match | undefined {
+  const found = nearestInFeel({ ...wanted, entries, holds: (entry) => holdsAt(entry, speed) });
+  const pick = found && candidateOf(entries[found.index], speed, wanted.tension);
+  if (!pick) return undefined;
+  const match = matchOf(pick, entries, found.index, speed, wanted.tension, undefined);
+  return { ...match, aimed: found.residual };
 }
 
 /** The nearest construction alone: see `bestMatch`. */
@@ -150,7 +163,7 @@ export function match({
   strings: readonly Wanted[];
   drawer: readonly Construction[];
 }): readonly (Match | undefined)[] {
-  return strings.map((wanted) => bestMatch({ ...wanted, drawer }));
+  return strings.map((wanted) => bestOf(wanted, drawer));
 }
 
 export interface SetScore<S> {

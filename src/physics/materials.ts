@@ -3,6 +3,9 @@
  * `read` in a copy of the source, `second-hand` in a text that quotes it, `memory` recalled.
  */
 
+import { diameterRange, inPositive, inRange } from './guard.ts';
+import { INCH, THOUSANDTH } from './units.ts';
+
 export type SourceStatus = 'read' | 'second-hand' | 'memory';
 
 export interface Constant {
@@ -17,8 +20,11 @@ export interface Material {
   readonly name: string;
   /** kg/m³ */
   readonly density: Constant;
-  /** Young's modulus, Pa */
+  /** Young's modulus, Pa; of music wire it depends on the diameter, see `youngsModulus` */
   readonly modulus: Constant;
+  /** Tensile strength, Pa, where a wide range is all that is known; music wire has a table instead, in strength.ts */
+  readonly strength?: Constant;
+  readonly family: 'metal' | 'polymer';
   readonly note?: string;
 }
 
@@ -37,17 +43,32 @@ const millSheet = (value: number, tolerance: number): Constant => ({
   status: 'read',
 });
 
+const handbook = (value: number, tolerance: number): Constant => ({
+  value,
+  tolerance,
+  source: 'handbook-stainless',
+  status: 'second-hand',
+});
+const recalled = (value: number, tolerance: number): Constant => ({
+  value,
+  tolerance,
+  source: 'recalled-polymers',
+  status: 'memory',
+});
+
 const steelDensity = callister(7850, 30);
 
 export const materials = {
   musicWire: {
     name: 'music wire (plain high-carbon steel)',
+    family: 'metal',
     density: steelDensity,
     // Shigley gives 203.4 GPa below 0.032 in, as all strings' wires and cores are; the tolerance reaches the 200 of the next band.
     modulus: { value: 203.4 * GPa, tolerance: 3.5 * GPa, source: 'shigley', status: 'read' },
   },
   nickelPlatedSteel: {
     name: 'nickel-plated steel',
+    family: 'metal',
     // No handbook has an entry: steel, and a plating of unknown thickness inside the tolerance.
     density: { value: 7850, tolerance: 240, source: 'callister', status: 'read' },
     modulus: callister(207 * GPa, 5 * GPa),
@@ -55,28 +76,67 @@ export const materials = {
   },
   nickel: {
     name: 'nickel, commercially pure',
+    family: 'metal',
     density: callister(8880, 30),
     modulus: callister(204 * GPa, 5 * GPa),
   },
   stainless430: {
     name: 'stainless steel, grade 430',
-    density: { value: 7700, tolerance: 50, source: 'handbook-stainless', status: 'second-hand' },
+    family: 'metal',
+    density: handbook(7700, 50),
+    modulus: handbook(200 * GPa, 5 * GPa),
+  },
+  stainless304: {
+    name: 'stainless steel, grade 304',
+    family: 'metal',
+    density: callister(8000, 50),
+    modulus: callister(193 * GPa, 5 * GPa),
+  },
+  copper: {
+    name: 'copper, silver-plated or plain',
+    family: 'metal',
+    // A plating of silver is denser by a sixth, and thin: inside the tolerance.
+    density: { value: 8890, tolerance: 60, source: 'handbook-copper', status: 'second-hand' },
     modulus: {
-      value: 200 * GPa,
-      tolerance: 5 * GPa,
-      source: 'handbook-stainless',
+      value: 115 * GPa,
+      tolerance: 6 * GPa,
+      source: 'handbook-copper',
       status: 'second-hand',
     },
   },
   phosphorBronze: {
     name: 'phosphor bronze',
+    family: 'metal',
     density: millSheet(8860, 50),
     modulus: millSheet(110 * GPa, 5 * GPa),
   },
   bronze8020: {
     name: '80/20 bronze',
+    family: 'metal',
     density: millSheet(8660, 50),
     modulus: millSheet(110 * GPa, 5 * GPa),
+  },
+  nylon: {
+    name: 'nylon 6,6, drawn',
+    family: 'polymer',
+    density: { value: 1140, tolerance: 30, source: 'princeton-nylon', status: 'read' },
+    // A string of it is drawn, and stiffer than the bulk's 1.6 to 3.8 GPa; the range holds both.
+    modulus: {
+      value: 5 * GPa,
+      tolerance: 3.4 * GPa,
+      source: 'anderson-beausoleil-2024',
+      status: 'read',
+    },
+    strength: recalled(550e6, 250e6),
+    note: 'stiffness grows with stress and with the speed of the pull; the range is wide on purpose',
+  },
+  fluorocarbon: {
+    name: 'fluorocarbon (polyvinylidene fluoride, PVDF), drawn',
+    family: 'polymer',
+    density: recalled(1780, 40),
+    modulus: recalled(5.5 * GPa, 3.5 * GPa),
+    strength: recalled(600e6, 250e6),
+    note: 'behaves much as nylon does, somewhat stiffer; the range is wide on purpose',
   },
 } as const satisfies Readonly<Record<string, Material>>;
 
@@ -92,4 +152,52 @@ export function material(id: MaterialId): Material {
     );
   }
   return materials[id];
+}
+
+/** Music wire by diameter: the largest diameter of each band in m, and Young's modulus in Pa. Source: Shigley, table 10-5. */
+const musicWireBands = [
+  { largest: 0.032 * INCH * (1 + 1e-9), modulus: 203.4 * GPa },
+  { largest: 0.063 * INCH * (1 + 1e-9), modulus: 200 * GPa },
+  { modulus: 196.5 * GPa },
+] as const;
+
+/**
+ * Young's modulus in Pa of a wire of `diameter` m: the material's, and for music wire that of its band.
+ * Throws RangeError when the material is unknown or the diameter is not positive. Source: as the material says.
+ */
+export function youngsModulus({
+  material: id,
+  diameter,
+}: {
+  material: MaterialId;
+  diameter: number;
+}): number {
+  const { modulus } = material(id);
+  inPositive('diameter', diameter, diameterRange);
+  if (id !== 'musicWire') return modulus.value;
+  const [thin, middle, thick] = musicWireBands;
+  if (diameter <= thin.largest) return thin.modulus;
+  return diameter <= middle.largest ? middle.modulus : thick.modulus;
+}
+
+/** Source id and status of the diameter tolerance in content/data/sources.yaml. */
+export const wireToleranceSource = { source: 'astm-a228', status: 'second-hand' } as const;
+
+/** Largest diameter of each band and the permitted variation either way, both in thousandths of an inch. */
+const a228Variation: readonly (readonly [number, number])[] = [
+  [10, 0.2],
+  [28, 0.3],
+  [63, 0.4],
+  [80, 0.5],
+  [250, 1],
+];
+
+/**
+ * Permitted variation either way, in m, of the diameter of music wire of `diameter` m; undefined above 0.250 in.
+ * Source: ASTM A228, as an industrial wire table quotes it.
+ */
+export function wireTolerance(diameter: number): number | undefined {
+  const thou = inRange('diameter', diameter, diameterRange) / THOUSANDTH;
+  const band = a228Variation.find(([largest]) => thou <= largest * (1 + 1e-9));
+  return band && band[1] * THOUSANDTH;
 }

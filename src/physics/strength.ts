@@ -1,11 +1,13 @@
 /**
- * Stress in the core against the tabulated minimum tensile strength of music wire.
+ * Stress in the core against the tabulated minimum tensile strength of music wire, or against the wide range of a polymer.
  *
  * The table is ASTM A228's minimum, quoted by an industrial wire table. It is interpolated, never fitted: published
  * fits lie above the minimum at thin gauges, which is the unsafe side.
  */
-import { coreArea, type Construction } from './construction.ts';
-import { inRange, tensionRange } from './guard.ts';
+import { coreArea, linearDensity, type Construction } from './construction.ts';
+import { inRange, speakingLengthRange, tensionRange } from './guard.ts';
+import { material } from './materials.ts';
+import { frequency as frequencyOf } from './tension.ts';
 import { fromThousandths, thousandths } from './units.ts';
 
 const KSI = 6.894757293168361e6; // Pa in a thousand pounds-force a square inch: POUND_FORCE / INCH² * 1000
@@ -74,6 +76,13 @@ export function coreStress({
   return construction.kind === 'measured' ? undefined : tension / coreArea(construction);
 }
 
+/** Tabulated minimum strength in Pa of a string's wire or core; undefined where the construction or the table gives no value. */
+export function minimumCoreStrength(c: Construction): number | undefined {
+  if (c.kind === 'measured') return undefined;
+  const wire = c.kind === 'plain' ? c : c.core;
+  return wire.material === 'musicWire' ? minimumStrength(wire.diameter) : undefined;
+}
+
 /**
  * Core stress as a share of the tabulated minimum strength: 1 is where a wire may break that only just meets the standard.
  * Undefined where the construction or the table gives no value. A hex core is judged by the round wire of its flats.
@@ -86,11 +95,8 @@ export function strengthShare({
   tension: number;
 }): number | undefined {
   const stress = coreStress({ construction, tension });
-  if (stress === undefined || construction.kind === 'measured') return undefined;
-  const wire = construction.kind === 'plain' ? construction : construction.core;
-  if (wire.material !== 'musicWire') return undefined;
-  const strength = minimumStrength(wire.diameter);
-  return strength === undefined ? undefined : stress / strength;
+  const strength = minimumCoreStrength(construction);
+  return stress === undefined || strength === undefined ? undefined : stress / strength;
 }
 
 export type Strain = 'unknown' | 'sound' | 'caution' | 'broken';
@@ -100,4 +106,48 @@ export function strainState(share: number | undefined): Strain {
   if (share === undefined) return 'unknown';
   if (share > 1) return 'broken';
   return share > CAUTION_SHARE ? 'caution' : 'sound';
+}
+
+/**
+ * Strength of the core's material in Pa, as a range: the tabulated minimum, twice, for music wire; low and high for a polymer.
+ * Undefined for a measured string and for a metal or a diameter without a strength. Source: ASTM A228; the materials' own.
+ */
+export function strengthBounds(
+  c: Construction,
+): { readonly low: number; readonly high: number } | undefined {
+  const minimum = minimumCoreStrength(c);
+  if (minimum !== undefined) return { low: minimum, high: minimum };
+  if (c.kind === 'measured') return undefined;
+  const { strength } = material(c.kind === 'plain' ? c.material : c.core.material);
+  return (
+    strength && {
+      low: strength.value - strength.tolerance,
+      high: strength.value + strength.tolerance,
+    }
+  );
+}
+
+/**
+ * The highest open pitch in Hz that leaves a string of this length within `share` of its strength (the caution's when not given).
+ * `low` is the one to go by: from the tabulated minimum of wire, or from the weak end of a polymer's range; `high` is its strong end.
+ * Undefined where no strength is known. Throws RangeError naming an argument that lies outside. Source: Mersenne's law and `strengthBounds`.
+ */
+export function highestFrequency({
+  construction,
+  speakingLength,
+  share = CAUTION_SHARE,
+}: {
+  construction: Construction;
+  /** m */
+  speakingLength: number;
+  share?: number;
+}): { readonly low: number; readonly high: number } | undefined {
+  inRange('speakingLength', speakingLength, speakingLengthRange);
+  inRange('share', share, { min: 0, open: true, max: 1 });
+  const strength = strengthBounds(construction);
+  if (!strength || construction.kind === 'measured') return undefined;
+  const [area, density] = [coreArea(construction), linearDensity(construction)];
+  const at = (stress: number) =>
+    frequencyOf({ speakingLength, tension: share * stress * area, linearDensity: density });
+  return { low: at(strength.low), high: at(strength.high) };
 }

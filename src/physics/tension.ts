@@ -4,6 +4,7 @@
  */
 import {
   frequencyRange,
+  inPositive,
   inRange,
   linearDensityRange,
   speakingLengthRange,
@@ -23,10 +24,10 @@ interface Tension {
   readonly tension: number;
 }
 
-const checkLength = (v: number) => inRange('speakingLength', v, speakingLengthRange);
-const checkFrequency = (v: number) => inRange('frequency', v, frequencyRange);
-const checkDensity = (v: number) => inRange('linearDensity', v, linearDensityRange);
-const checkTension = (v: number) => inRange('tension', v, tensionRange);
+const checkLength = (v: number) => inPositive('speakingLength', v, speakingLengthRange);
+const checkFrequency = (v: number) => inPositive('frequency', v, frequencyRange);
+const checkDensity = (v: number) => inPositive('linearDensity', v, linearDensityRange);
+const checkTension = (v: number) => inPositive('tension', v, tensionRange);
 
 /** Tension in N that brings a string of `linearDensity` kg/m and `speakingLength` m to `frequency` Hz. */
 export function tension({

@@ -1,5 +1,5 @@
 /**
- * `npm run bench`: what a drag costs on a phone-sized page with the processor slowed four times, and what each page
+ * `npm run bench`: what the physics costs, what a drag costs on a phone-sized page with the processor slowed four times, and what each page
  * weighs. It prints and judges nothing.
  */
 import { main } from '../../.tools/toolchain.mjs';
@@ -8,6 +8,7 @@ import { open, phone, scrollThrough } from '../site/kit.ts';
 import { htmlOf, pages } from '../site/pages.ts';
 import { fontBytes, htmlBytes, scriptBytes, styleBytes } from '../site/weights.ts';
 import { benchDrag } from './drag.mjs';
+import { benchPhysics } from './physics.mjs';
 
 const handlesPerPage = 8;
 const kilobytes = (bytes) => Number((bytes / 1000).toFixed(1));
@@ -39,8 +40,9 @@ async function dragRows(page, path) {
   return rows;
 }
 
-await main(() =>
-  withSite(async (browser, home) => {
+await main(() => {
+  benchPhysics();
+  return withSite(async (browser, home) => {
     const weights = {};
     const drags = {};
     for (const path of pages()) {
@@ -63,5 +65,5 @@ await main(() =>
       '\nWhat an event of a drag costs: script, style and layout, at 390 x 844, processor slowed 4 times',
     );
     console.table(drags);
-  }),
-);
+  });
+});

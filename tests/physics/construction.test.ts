@@ -44,7 +44,10 @@ test('twice as thick in every part is four times the mass and the stiffness', ()
       const large = magnified(c, k);
       expectRatio(linearDensity(large), k * k * linearDensity(c));
       expectRatio(coreArea(large), k * k * coreArea(c));
-      expectRatio(axialStiffness(large), k * k * axialStiffness(c));
+      // Thick music wire is a little softer than thin, by bands.
+      const modulus = (x: PlainString | WoundString) => axialStiffness(x) / coreArea(x);
+      expectRatio(axialStiffness(large) / modulus(large), (k * k * axialStiffness(c)) / modulus(c));
+      expect(Math.abs(modulus(large) / modulus(c) - 1)).toBeLessThan(0.04);
     }),
   );
 });

@@ -9,10 +9,14 @@ const face = [
   'linearDensityFor',
   'speakingLengthFor',
   'linearDensity',
-  'axialStiffness',
   'fretPosition',
   'nearestConstruction',
   'strengthShare',
+  'axialStiffness',
+  'bendingStiffness',
+  'bend',
+  'bendTo',
+  'inharmonicity',
 ] as const;
 
 test.each(face)('%s is on the public face', (name) => {

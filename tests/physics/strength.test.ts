@@ -6,11 +6,14 @@ import { materials } from '../../src/physics/materials.ts';
 import {
   CAUTION_SHARE,
   coreStress,
+  highestFrequency,
   minimumStrength,
   minimumStrengthTable,
   strainState,
+  strengthBounds,
   strengthShare,
 } from '../../src/physics/strength.ts';
+import { noteFrequency } from '../../src/physics/pitch.ts';
 import { tension as tensionOf } from '../../src/physics/tension.ts';
 import { fromThousandths } from '../../src/physics/units.ts';
 import {
@@ -153,9 +156,90 @@ test('sound up to the caution, caution up to the minimum strength, broken beyond
   expect(strainState(undefined)).toBe('unknown');
 });
 
+const nylon = { kind: 'plain', diameter: fromThousandths(28), material: 'nylon' } as const;
+
+test('the strength of wire is one number, that of a polymer a wide range, and others’ is not known', () => {
+  expect(strengthBounds(tenThou)).toEqual({
+    low: minimumStrength(tenThou.diameter),
+    high: minimumStrength(tenThou.diameter),
+  });
+  const { low, high } = strengthBounds(nylon) ?? { low: NaN, high: NaN };
+  expect(high).toBeGreaterThan(1.5 * low);
+  const weighed = { kind: 'measured', diameter: 1e-3, linearDensity: 0.006 } as const;
+  for (const c of [
+    weighed,
+    { ...tenThou, material: 'phosphorBronze' as const },
+    { ...tenThou, diameter: 1e-3 },
+  ]) {
+    expect(strengthBounds(c)).toBeUndefined();
+    expect(highestFrequency({ construction: c, speakingLength: 0.65 })).toBeUndefined();
+  }
+});
+
+test('at its highest pitch a string is stressed by the share that was asked for', () => {
+  fc.assert(
+    fc.property(
+      inTable,
+      any.speakingLength,
+      fc.double({ min: 0.1, max: 1, noNaN: true }),
+      (diameter, speakingLength, share) => {
+        const construction = { ...tenThou, diameter };
+        const { low, high } = highestFrequency({ construction, speakingLength, share }) ?? {
+          low: NaN,
+          high: NaN,
+        };
+        expect(high).toBe(low);
+        const pull = tensionOf({
+          speakingLength,
+          frequency: low,
+          linearDensity: linearDensity(construction),
+        });
+        expectRatio(strengthShare({ construction, tension: pull }) ?? NaN, share, 1e-9);
+      },
+    ),
+  );
+});
+
+test('the highest pitch falls as one over the length, and grows as the root of the share', () => {
+  fc.assert(
+    fc.property(inTable, any.speakingLength, any.ratio, (diameter, speakingLength, k) => {
+      const construction = { ...tenThou, diameter };
+      const at = (length: number, share = 0.4) =>
+        highestFrequency({ construction, speakingLength: length, share })?.low ?? NaN;
+      expectRatio(at(k * speakingLength), at(speakingLength) / k);
+      expectRatio(at(speakingLength, 0.4 * k), Math.sqrt(k) * at(speakingLength));
+    }),
+  );
+});
+
+test('a wound string’s core carries the wrap too: it can’t go as high as plain wire of the core', () => {
+  const wound = woundOf({ shape: 'hex', core: fromThousandths(16), wires: [3e-4] });
+  const plain = { ...tenThou, diameter: fromThousandths(16) };
+  const high = (construction: typeof wound | typeof plain) =>
+    highestFrequency({ construction, speakingLength: 0.65 })?.low ?? NaN;
+  expect(high(wound)).toBeLessThan(high(plain));
+});
+
+test('nylon holds the top string of a guitar even at the weak end of its range', () => {
+  const { low, high } = highestFrequency({
+    construction: nylon,
+    speakingLength: 0.65,
+    share: 1,
+  }) ?? { low: NaN, high: NaN };
+  expect(low).toBeGreaterThan(noteFrequency('E4'));
+  expect(high).toBeGreaterThan(low);
+});
+
 test('every argument is refused by its name', () => {
   expectRefused('diameter', minimumStrength, [...notPositive, 10]);
   const pulled = (tension: number) => ({ construction: tenThou, tension });
   expectRefused('tension', (v) => coreStress(pulled(v)), [...notPositive, 1e8]);
   expectRefused('tension', (v) => strengthShare(pulled(v)), [...notPositive, 1e8]);
+  const asked = { construction: tenThou, speakingLength: 0.65 };
+  expectRefused(
+    'speakingLength',
+    (v) => highestFrequency({ ...asked, speakingLength: v }),
+    notPositive,
+  );
+  expectRefused('share', (v) => highestFrequency({ ...asked, share: v }), [...notPositive, 1.1]);
 });

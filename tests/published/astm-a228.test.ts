@@ -1,5 +1,5 @@
 /**
- * Minimum tensile strength of music wire.
+ * Minimum tensile strength of music wire, and the permitted variation of its diameter.
  * Source: ASTM A228, as an industrial wire table quotes it. Status: second-hand.
  */
 import { expect, test } from 'vitest';
@@ -10,6 +10,7 @@ import {
   minimumStrength,
   minimumStrengthTable,
   POUND_FORCE,
+  wireTolerance,
 } from '../../src/physics/index.ts';
 
 const ksi = (pascals: number) => pascals / ((1000 * POUND_FORCE) / INCH ** 2);
@@ -45,4 +46,17 @@ test('a gauge between two rows lies between their strengths', () => {
   const seventeen = ksi(minimumStrength(fromThousandths(17)) ?? NaN);
   expect(seventeen).toBeLessThan(362);
   expect(seventeen).toBeGreaterThan(356);
+});
+
+test.each([
+  [0.004, 0.0002],
+  [0.01, 0.0002],
+  [0.011, 0.0003],
+  [0.028, 0.0003],
+  [0.029, 0.0004],
+  [0.063, 0.0004],
+  [0.08, 0.0005],
+  [0.25, 0.001],
+])('wire of %d in may vary by %d in either way', (inches, variation) => {
+  expect((wireTolerance(inches * INCH) ?? NaN) / INCH).toBeCloseTo(variation, 9);
 });

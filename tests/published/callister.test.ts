@@ -10,6 +10,7 @@ test.each<[MaterialId, number, number]>([
   // Carbon steel. Music wire takes its density alone: its modulus is measured by diameter (see shigley).
   ['nickelPlatedSteel', 7850, 207],
   ['nickel', 8880, 204],
+  ['stainless304', 8000, 193],
 ])('%s: %d kg/m3, %d GPa', (id, density, modulus) => {
   expect(materials[id].density).toMatchObject({ value: density, source: 'callister' });
   expect(materials[id].modulus).toMatchObject({ value: modulus * 1e9, source: 'callister' });

@@ -4,7 +4,13 @@
  */
 import { expect, test } from 'vitest';
 
-import { tension, tensionExponents } from '../../src/physics/index.ts';
+import {
+  estimateString,
+  fromHalfWidth,
+  propagate,
+  tension,
+  tensionExponents,
+} from '../../src/physics/index.ts';
 
 const relative = { linearDensity: 0.01, speakingLength: 0.001, frequency: 0.0005 };
 const names = ['linearDensity', 'speakingLength', 'frequency'] as const;
@@ -22,4 +28,35 @@ test('the same from Mersenne’s law itself, each quantity moved by its uncertai
     return (at(1) - at(-1)) / (2 * tension(string));
   });
   expect(Math.abs(100 * Math.hypot(...moved) - 1.0247)).toBeLessThan(1e-4);
+});
+
+test('the same from the module’s propagation, and the root of three of an even spread', () => {
+  const string = { linearDensity: 4e-4, speakingLength: 0.648, frequency: 329.63 };
+  const doubted = (name: (typeof names)[number]) => ({
+    value: string[name],
+    uncertainty: string[name] * relative[name],
+  });
+  const { value, uncertainty } = propagate<(typeof names)[number]>(tension, {
+    linearDensity: doubted('linearDensity'),
+    speakingLength: doubted('speakingLength'),
+    frequency: doubted('frequency'),
+  });
+  expect(Math.abs((100 * uncertainty) / value - 1.0247)).toBeLessThan(1e-4);
+  expect(fromHalfWidth(1)).toBeCloseTo(1 / Math.sqrt(3), 12);
+});
+
+test('the same for a weighed string, its pitch in cents', () => {
+  const { pull } = estimateString({
+    construction: { kind: 'measured', diameter: 2.54e-4, linearDensity: 4e-4 },
+    speakingLength: 0.648,
+    frequency: 329.63,
+    doubts: {
+      linearDensity: relative.linearDensity,
+      speakingLength: relative.speakingLength * 0.648,
+      pitch: 1200 * Math.log2(1 + relative.frequency),
+    },
+  });
+  expect(Math.abs((100 * (pull?.uncertainty ?? NaN)) / (pull?.value ?? NaN) - 1.0247)).toBeLessThan(
+    1e-4,
+  );
 });

@@ -58,3 +58,50 @@ test('a plain wire’s unit weight from its gauge in inches', () => {
   } as const;
   same(physics.poundsPerInch(physics.linearDensity(wire)), weight.toNumber('lbm/in'));
 });
+
+describe('stiffness and bending, with units all the way', () => {
+  const wire = {
+    kind: 'plain',
+    diameter: physics.fromThousandths(17),
+    material: 'musicWire',
+  } as const;
+  const { value } = physics.materials.musicWire.modulus;
+  const [modulus, diameter] = [unit(value, 'Pa'), unit('17 mil')];
+  const times = (...parts: (Unit | number)[]) =>
+    parts.reduce((p, q) => multiply(p, q) as Unit) as Unit;
+
+  test('axial stiffness in pounds-force, bending stiffness in newton square metres', () => {
+    const axial = times(modulus, pow(diameter, 2) as Unit, Math.PI / 4);
+    const bending = times(modulus, pow(diameter, 4) as Unit, Math.PI / 64);
+    same(physics.poundsForce(physics.axialStiffness(wire)), axial.toNumber('lbf'));
+    same(physics.bendingStiffness(wire), bending.toNumber('N m^2'));
+  });
+
+  test('inharmonicity is a pure number, and the same one', () => {
+    const bending = times(modulus, pow(diameter, 4) as Unit, Math.PI / 64);
+    const over = times(unit('16.5 lbf'), pow(unit('25.5 in'), 2) as Unit);
+    const b = times(bending, Math.PI ** 2, pow(over, -1) as Unit);
+    const ours = physics.inharmonicity({
+      speakingLength: physics.fromInches(25.5),
+      tension: physics.fromPoundsForce(16.5),
+      bendingStiffness: physics.bendingStiffness(wire),
+    });
+    // Units that cancel leave a plain number.
+    same(ours, b as unknown as number);
+  });
+
+  test('push of a bend half an inch aside at the middle of 25.5 in, in pounds-force', () => {
+    const [half, aside] = [12.75, 0.5];
+    const long = Math.hypot(half, aside);
+    const axial = times(modulus, pow(diameter, 2) as Unit, Math.PI / 4).toNumber('lbf');
+    const pull = 16.5 + (axial * (long - half)) / half;
+    const bent = physics.bend({
+      construction: wire,
+      speakingLength: physics.fromInches(25.5),
+      tension: physics.fromPoundsForce(16.5),
+      at: physics.fromInches(half),
+      travel: physics.fromInches(aside),
+    });
+    same(physics.poundsForce(bent.push), (2 * pull * aside) / long);
+  });
+});

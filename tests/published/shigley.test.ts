@@ -14,6 +14,7 @@ import {
   minimumStrengthTable,
   POUND_FORCE,
   thousandths,
+  youngsModulus,
 } from '../../src/physics/index.ts';
 
 const KSI = (1000 * POUND_FORCE) / INCH ** 2;
@@ -53,6 +54,17 @@ test('the modulus is that of wire under 0.032 in; its tolerance reaches the next
   const { value, tolerance } = materials.musicWire.modulus;
   expect(value).toBe(203.4e9);
   expect(value - tolerance).toBeLessThanOrEqual(200e9);
+});
+
+test.each([
+  [0.01, 203.4],
+  [0.031, 203.4],
+  [0.033, 200],
+  [0.063, 200],
+  [0.064, 196.5],
+  [0.125, 196.5],
+])('music wire of %d in: %d GPa', (inches, gigapascals) => {
+  expect(youngsModulus({ material: 'musicWire', diameter: inches * INCH })).toBe(gigapascals * 1e9);
 });
 
 test('the caution starts where the elastic limit may lie, at 65 % of the strength', () => {

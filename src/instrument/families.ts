@@ -1,0 +1,92 @@
+/** Strings by the instruments they are made for, as constructions in SI units, built from content/data/strings.yaml. */
+import strings from '../../content/data/strings.yaml';
+import {
+  fromGramsPerMetre,
+  fromThousandths,
+  isMaterialId,
+  material,
+  type Construction,
+  type MaterialId,
+} from '../physics/index.ts';
+
+type Pair = readonly [number, number];
+
+interface FamilyData {
+  readonly material: { readonly plain: MaterialId; readonly core: MaterialId };
+  readonly acoustic: {
+    readonly plain: readonly number[];
+    readonly wound: readonly Pair[];
+  };
+  readonly classical: {
+    readonly nylon: readonly number[];
+    readonly fluorocarbon: readonly number[];
+    readonly multifilament: { readonly axialStiffness: number; readonly wound: readonly Pair[] };
+  };
+}
+
+const data = strings as unknown as FamilyData;
+
+const plainOf = (id: MaterialId) => (gauge: number) =>
+  ({ kind: 'plain', diameter: fromThousandths(gauge), material: id }) satisfies Construction;
+
+const woundOf =
+  (wrap: MaterialId) =>
+  ([gauge, core]: Pair) =>
+    ({
+      kind: 'wound',
+      diameter: fromThousandths(gauge),
+      core: { shape: 'hex', diameter: fromThousandths(core), material: data.material.core },
+      wraps: [{ material: wrap }],
+    }) satisfies Construction;
+
+const { acoustic, classical } = data;
+const { multifilament } = classical;
+
+const weighedOf = ([gauge, unitWeight]: Pair) =>
+  ({
+    kind: 'measured',
+    diameter: fromThousandths(gauge),
+    linearDensity: fromGramsPerMetre(unitWeight),
+    axialStiffness: multifilament.axialStiffness,
+  }) satisfies Construction;
+
+/** Each family from thin to thick, plain ones first. */
+export const families = {
+  'acoustic, phosphor bronze': steel('phosphorBronze'),
+  'acoustic, 80/20 bronze': steel('bronze8020'),
+  'classical, nylon': soft('nylon'),
+  'classical, fluorocarbon': soft('fluorocarbon'),
+} as const satisfies Readonly<Record<string, readonly Construction[]>>;
+
+export type Family = keyof typeof families;
+
+function steel(wrap: MaterialId): readonly Construction[] {
+  return [
+    ...acoustic.plain.map(plainOf(data.material.plain)),
+    ...acoustic.wound.map(woundOf(wrap)),
+  ];
+}
+
+function soft(treble: 'nylon' | 'fluorocarbon'): readonly Construction[] {
+  return [...classical[treble].map(plainOf(treble)), ...multifilament.wound.map(weighedOf)];
+}
+
+/** What a string's pull is carried by: metal, polymer, or, for a weighed string of no known family, unknown. */
+export type Carrier = 'metal' | 'polymer' | 'unknown';
+
+const weighed = new Set<Construction>(
+  [...families['classical, nylon'], ...families['classical, fluorocarbon']].filter(
+    (c) => c.kind === 'measured',
+  ),
+);
+
+/** Carrier of a string: of its wire or core; the weighed strings of the classical families have a polymer core. */
+export function carrierOf(c: Construction): Carrier {
+  if (c.kind === 'measured') return weighed.has(c) ? 'polymer' : 'unknown';
+  const id = c.kind === 'plain' ? c.material : c.core.material;
+  return isMaterialId(id) ? material(id).family : 'unknown';
+}
+
+/** True when a string of steel or any other metal would go on an instrument built for nylon: its pull can break the instrument. */
+export const steelOnNylon = (builtFor: 'steel' | 'nylon', c: Construction): boolean =>
+  builtFor === 'nylon' && carrierOf(c) === 'metal';
