@@ -11,7 +11,7 @@ describe('compared', () => {
   test('asks every string for its own pull, with nothing pinned', () => {
     const state: State = {
       ...initialState,
-      aim: { mode: 'even', factor: 1.1, kinds: 'any' },
+      aim: { ...initialState.aim, mode: 'even', factor: 1.1, kinds: 'any' },
       other: {
         ...initialState.other,
         strings: initialState.other.strings.map(({ note }) => ({
@@ -21,7 +21,7 @@ describe('compared', () => {
       },
     };
     const pair = compared(state);
-    expect(pair.aim).toEqual({ mode: 'string', factor: 1, kinds: 'keep' });
+    expect(pair.aim).toEqual(initialState.aim);
     expect(pair.other.strings.every((s) => s.pick === undefined)).toBe(true);
     expect(pair.other.scale).toEqual(state.other.scale);
   });
