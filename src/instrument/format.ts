@@ -44,6 +44,10 @@ export const formatLengthBoth = (metres: number, units: Units): string => {
   return `${formatLength(metres, units)} · ${formatLength(metres, other)}`;
 };
 
+/** How far a finger moves, without its unit: hundredths of an inch, tenths of a millimetre. */
+export const travelNumber = (metres: number, units: Units): string =>
+  units === 'in-lb' ? inches(metres).toFixed(2) : millimetres(metres).toFixed(1);
+
 export const inUnits = (newtons: number, units: Units): number =>
   ({ 'in-lb': poundsForce, 'mm-N': (n: number) => n, 'mm-kg': kilogramsForce })[units](newtons);
 

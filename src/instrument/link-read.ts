@@ -5,6 +5,9 @@ import { number, unitCodes, VERSION } from './link.ts';
 import {
   isState,
   limits,
+  usual,
+  type Aim,
+  type BendChoice,
   type Gauge,
   type Instrument,
   type State,
@@ -183,7 +186,25 @@ class FieldReader {
     draft.strings.push({ note, pick: this.gauge(value) });
   }
 
-  options(fields: readonly string[], base: State): Pick<State, 'units' | 'trial' | 'aim'> {
+  private weights(text: string): Aim['weights'] {
+    const [, pull, push, travel] = (/^(\d)-(\d)-(\d)$/.exec(text) ?? []).map(Number);
+    const weights = { pull: pull ?? 1, push: push ?? 0, travel: travel ?? 0 };
+    return weights.pull + weights.push + weights.travel > 0 ? weights : usual.weights;
+  }
+
+  private bend(value: (key: string) => string | undefined): BendChoice {
+    const cents = (n: number) => `${number(n, 1)} cents`;
+    const [fret, rise] = [Number(value('bf') || NaN), Number(value('br') || NaN)];
+    return {
+      fret: Number.isInteger(fret)
+        ? this.clamp('Fret', fret, limits.fret, String)
+        : usual.bend.fret,
+      rise: Number.isFinite(rise) ? this.clamp('Bend', rise, limits.rise, cents) : usual.bend.rise,
+      shown: value('b')?.toLowerCase() === 'open',
+    };
+  }
+
+  options(fields: readonly string[], base: State): Pick<State, 'units' | 'trial' | 'aim' | 'bend'> {
     const value = (key: string) =>
       fields.find((f) => f.toLowerCase().startsWith(`${key}-`))?.slice(key.length + 1);
     const units = Object.entries(unitCodes).find(
@@ -208,7 +229,9 @@ class FieldReader {
           ? this.clamp('Aim', factor, limits.factor, (n) => `${number(n * 100, 1)} %`)
           : 1,
         kinds: value('k')?.toLowerCase() === 'any' ? 'any' : 'keep',
+        weights: this.weights(value('w') ?? ''),
       },
+      bend: this.bend(value),
     };
   }
 }

@@ -6,7 +6,7 @@
  * Lengths are in millimetres, gauges in thousandths of an inch, unit weights (after the x) in grams a metre.
  */
 import { STANDARD_A4 } from '../physics/index.ts';
-import type { Gauge, Instrument, State, Target } from './schema.ts';
+import { usual, type Gauge, type Instrument, type State, type Target } from './schema.ts';
 
 export const VERSION = 'v1';
 export const unitCodes = { 'in-lb': 'lb', 'mm-N': 'n', 'mm-kg': 'kg' } as const;
@@ -51,7 +51,7 @@ export function encodeInstrument(instrument: Instrument): string {
 }
 
 /** The whole state. */
-export function encode({ mine, other, units, trial, aim }: State): string {
+export function encode({ mine, other, units, trial, aim, bend }: State): string {
   const fields = [encodeInstrument(mine), `u-${unitCodes[units]}`];
   const factor = number(aim.factor * 100, 1);
   if (trial.string > 0) fields.push(`ts-${trial.string + 1}`);
@@ -61,6 +61,12 @@ export function encode({ mine, other, units, trial, aim }: State): string {
   if (factor !== '100') fields.push(`f-${factor}`);
   if (aim.mode === 'even') fields.push('m-even');
   if (aim.kinds === 'any') fields.push('k-any');
+  const { pull, push, travel } = aim.weights;
+  if (push + travel > 0) fields.push(`w-${pull}-${push}-${travel}`);
+  const rise = number(bend.rise, 1);
+  if (bend.fret !== usual.bend.fret) fields.push(`bf-${bend.fret}`);
+  if (rise !== String(usual.bend.rise)) fields.push(`br-${rise}`);
+  if (bend.shown) fields.push('b-open');
   fields.push('to', ...bodyFields(other));
   fields.push(
     ...other.strings.map(({ note, pick }) => noteCode(note) + (pick ? `-${gaugeCode(pick)}` : '')),

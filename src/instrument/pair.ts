@@ -1,7 +1,7 @@
 /** The two instruments that are compared: the one that feels right and the one to be strung. */
 import { once } from './once.ts';
 import { planOf, type Plan } from './plan.ts';
-import { limits, type Instrument, type State, type Target } from './schema.ts';
+import { limits, usual, type Instrument, type State, type Target } from './schema.ts';
 import { asTarget } from './workshop.ts';
 import { fromInches } from '../physics/index.ts';
 
@@ -41,7 +41,7 @@ export const compared = once((state: State): State => {
   return {
     ...state,
     other: { ...other, strings: other.strings.map(({ note }) => ({ note })) },
-    aim: { mode: 'string', factor: 1, kinds: 'keep' },
+    aim: { mode: 'string', factor: 1, kinds: 'keep', weights: usual.weights },
   };
 });
 

@@ -2,17 +2,17 @@
 import {
   bestMatch,
   felt,
+  feelOf,
   noteFrequency,
-  rankSets,
+  type Feel,
   type Felt,
   type Match,
-  type SetScore,
   type Wanted,
 } from '../physics/index.ts';
 import { drawer, gaugeOf } from './drawer.ts';
+import { once } from './once.ts';
 import { lengthOf, pullOf, pullsOf, totalPull, type Pull } from './pulls.ts';
 import type { Gauge, State } from './schema.ts';
-import { sets, type StringSet } from './sets.ts';
 
 export interface PlannedString {
   readonly note: string;
@@ -41,11 +41,14 @@ export interface Plan {
   readonly total: number;
 }
 
-function wantedPulls({
-  mine,
-  other,
-  aim,
-}: State): { wanted: number; reference: number; referenceIndex: number; kind: Gauge['kind'] }[] {
+interface WantedString {
+  readonly wanted: number;
+  readonly reference: number;
+  readonly referenceIndex: number;
+  readonly kind: Gauge['kind'];
+}
+
+function wantedPulls({ mine, other, aim }: State): readonly WantedString[] {
   const reference = pullsOf(mine);
   const mean = totalPull(reference) / reference.length;
   return other.strings.map((_, i) => {
@@ -61,16 +64,51 @@ function wantedPulls({
   });
 }
 
-const askedOf = ({ other, aim }: State, wanted: ReturnType<typeof wantedPulls>): Wanted[] =>
-  wanted.map(({ wanted: tension, kind }, i) => ({
-    speakingLength: lengthOf(other, i),
-    frequency: noteFrequency(other.strings[i]?.note ?? 'E4', other.a4),
-    tension,
-    kind: aim.kinds === 'keep' ? kind : undefined,
-  }));
+/** Mean of what is known; undefined when nothing is. */
+function meanOf(values: readonly (number | undefined)[]): number | undefined {
+  const known = values.filter((v) => v !== undefined);
+  return known.length > 0 ? known.reduce((sum, v) => sum + v, 0) / known.length : undefined;
+}
 
-/** Works out the plan of a state: a pure function of it. */
-export function planOf(state: State): Plan {
+/**
+ * Push (N) and travel (m) of the chosen bend that the aim asks for on each string. The aim's factor is one of force: the
+ * push takes it as the pull does, the travel stays as on `mine`.
+ */
+export const wantedBends = once(
+  ({ mine, other, aim, bend: { fret, rise } }): readonly Omit<Feel, 'pull'>[] => {
+    const own = pullsOf(mine).map((pull) => feelOf({ ...pull, fret, rise }));
+    const mean = { push: meanOf(own.map((f) => f.push)), travel: meanOf(own.map((f) => f.travel)) };
+    return other.strings.map((_, i) => {
+      const { push, travel } = aim.mode === 'even' ? mean : (own[i] ?? own.at(-1) ?? mean);
+      return { push: push === undefined ? undefined : push * aim.factor, travel };
+    });
+  },
+);
+
+/** True when the aim weighs more than the pull. */
+export const weighsBends = ({ aim: { weights } }: State): boolean =>
+  weights.push + weights.travel > 0;
+
+/** What is asked of each string. One whose reference has an unknown stretch, or can't be bent so far, is matched by its pull. */
+export function askedOf(state: State, wanted = wantedPulls(state)): readonly Wanted[] {
+  const { other, aim, bend } = state;
+  const bends = weighsBends(state) ? wantedBends(state) : [];
+  return wanted.map(({ wanted: tension, kind }, i) => {
+    const { push, travel } = bends[i] ?? {};
+    const asked: Wanted = {
+      speakingLength: lengthOf(other, i),
+      frequency: noteFrequency(other.strings[i]?.note ?? 'E4', other.a4),
+      tension,
+      kind: aim.kinds === 'keep' ? kind : undefined,
+    };
+    return push === undefined || travel === undefined
+      ? asked
+      : { ...asked, push, travel, bend: { fret: bend.fret, rise: bend.rise }, aim: aim.weights };
+  });
+}
+
+/** Works out the plan of a state: a pure function of it, worked once. */
+export const planOf = once((state: State): Plan => {
   const { other } = state;
   const wanted = wantedPulls(state);
   const asked = askedOf(state, wanted);
@@ -82,12 +120,12 @@ export function planOf(state: State): Plan {
     referenceTotal: totalPull(pullsOf(state.mine)),
     total: totalPull(strings.flatMap((s) => (s.pull ? [s.pull] : []))),
   };
-}
+});
 
 function plannedString(
   { note, pick }: { readonly note: string; readonly pick?: Gauge | undefined },
   asked: Wanted | undefined,
-  want: ReturnType<typeof wantedPulls>[number] | undefined,
+  want: WantedString | undefined,
   a4: number,
 ): PlannedString {
   if (!asked || !want) throw new RangeError('strings and wanted pulls differ in number');
@@ -108,10 +146,6 @@ function plannedString(
     felt: difference === undefined ? undefined : felt(difference),
   };
 }
-
-/** The trade's sets for as many strings, from the one that comes most evenly to the wanted pulls. */
-export const rankedSets = (state: State): readonly SetScore<StringSet>[] =>
-  rankSets({ strings: askedOf(state, wantedPulls(state)), sets });
 
 /** The strings of `mine`, left on, at the length and note of the instrument to be strung. */
 export function leftOn({ mine, other }: State): readonly (Pull | undefined)[] {

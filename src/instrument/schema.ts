@@ -14,7 +14,18 @@ export const limits = {
   gauge: { min: 5, max: 200 },
   unitWeight: { min: 1e-5, max: 0.2 },
   factor: { min: 0.5, max: 1.5 },
+  weight: { min: 0, max: 9 },
+  fret: { min: 1, max: 24 },
+  /** cents */
+  rise: { min: 25, max: 400 },
   name: 40,
+} as const;
+
+/** What holds until the reader chooses: what a link leaves out. */
+export const usual = {
+  weights: { pull: 1, push: 0, travel: 0 },
+  /** A whole tone, in cents, where both parts of the string are equally long */
+  bend: { fret: 12, rise: 200, shown: false },
 } as const;
 
 const between = ({ min, max }: { readonly min: number; readonly max: number }) =>
@@ -71,6 +82,10 @@ const trialSchema = v.object({
   gauge: v.optional(pickSchema),
 });
 
+const whole = (range: { readonly min: number; readonly max: number }) =>
+  v.pipe(between(range), v.integer());
+const weight = whole(limits.weight);
+
 export const stateSchema = v.object({
   mine: instrumentSchema,
   other: targetSchema,
@@ -82,7 +97,14 @@ export const stateSchema = v.object({
     factor: between(limits.factor),
     /** keep plain plain and wound wound, or take whichever is nearer */
     kinds: v.picklist(['keep', 'any']),
+    /** what counts for the pick, and how much: the pull alone, or a bend's push and travel too */
+    weights: v.pipe(
+      v.object({ pull: weight, push: weight, travel: weight }),
+      v.check(({ pull, push, travel }) => pull + push + travel > 0),
+    ),
   }),
+  /** The bend by which strings are compared: at which fret, by how many cents; `shown` once the reader wants to see it. */
+  bend: v.object({ fret: whole(limits.fret), rise: between(limits.rise), shown: v.boolean() }),
 });
 
 type Readonlied<T> = { readonly [K in keyof T]: Readonlied<T[K]> };
@@ -93,6 +115,7 @@ export type TargetString = Readonlied<v.InferOutput<typeof targetStringSchema>>;
 export type Instrument = Readonlied<v.InferOutput<typeof instrumentSchema>>;
 export type Target = Readonlied<v.InferOutput<typeof targetSchema>>;
 export type Trial = Readonlied<v.InferOutput<typeof trialSchema>>;
+export type BendChoice = State['bend'];
 export type Aim = Readonlied<v.InferOutput<typeof stateSchema>>['aim'];
 export type State = Readonlied<v.InferOutput<typeof stateSchema>>;
 export type Units = State['units'];

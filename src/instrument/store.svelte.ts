@@ -3,7 +3,6 @@
  * Snapshots are immutable; a figure reads `store.state` and writes through `set`, `commit` and `change`.
  */
 import { encode } from './link.ts';
-import { decode } from './link-read.ts';
 import type { State } from './schema.ts';
 import { recall, remember } from './storage.ts';
 import { initialState } from './workshop.ts';
@@ -88,27 +87,44 @@ class Store {
   }
 
   /** Takes up the link's state or the device's memory, once a page. Call it in the browser only. */
-  open(): void {
+  async open(): Promise<void> {
     if (this.#opened) return;
     this.#opened = true;
-    const remembered = recall(MEMORY);
-    if (remembered !== undefined) {
-      const { state } = decode(remembered, initialState);
-      if (state) this.#state = this.#settled = state;
-      else
-        this.tell(
-          'What this device remembered could not be read; the workshop’s instrument stands in.',
-        );
-    }
-    this.#readLink({ push: remembered !== undefined });
-    window.addEventListener('popstate', () => this.#readLink({ push: true }));
-    window.addEventListener('hashchange', () => this.#readLink({ push: true }));
+    window.addEventListener('popstate', () => void this.#readLink({ push: true }));
+    window.addEventListener('hashchange', () => void this.#readLink({ push: true }));
     window.addEventListener('keydown', (event) => this.#shortcut(event));
+    const remembered = recall(MEMORY);
+    if (remembered !== undefined) await this.#readMemory(remembered);
+    await this.#readLink({ push: remembered !== undefined });
   }
 
-  #readLink({ push }: { push: boolean }): void {
+  async #readMemory(remembered: string): Promise<void> {
+    const decode = await this.#reader();
+    // A reader who was quicker than the memory has chosen already.
+    if (!decode || this.#state !== initialState) return;
+    const { state } = decode(remembered, initialState);
+    if (state) this.#state = this.#settled = state;
+    else
+      this.tell(
+        'What this device remembered could not be read; the workshop’s instrument stands in.',
+      );
+  }
+
+  /** The part that reads links comes when there is one to read: a first visit does without it. */
+  async #reader(): Promise<typeof import('./link-read.ts').decode | undefined> {
+    try {
+      return (await import('./link-read.ts')).decode;
+    } catch {
+      this.tell('A part of this page did not arrive, so the link could not be read. Load it again.');
+      return undefined;
+    }
+  }
+
+  async #readLink({ push }: { push: boolean }): Promise<void> {
     const text = window.location.hash.slice(1);
     if (text === '' || text === encode(this.#settled)) return;
+    const decode = await this.#reader();
+    if (!decode) return;
     const { state, notes } = decode(text, this.#settled);
     if (!state && notes.length > 0) this.tell(notes.join(' '));
     if (!state || encode(state) === encode(this.#settled)) return;

@@ -2,7 +2,7 @@
 import instruments from '../../content/data/instruments.yaml';
 import tuningData from '../../content/data/tunings.yaml';
 import { fromInches, STANDARD_A4 } from '../physics/index.ts';
-import type { Gauge, Instrument, State, Target } from './schema.ts';
+import { usual, type Gauge, type Instrument, type State, type Target } from './schema.ts';
 
 /** "26w" is a wound 26, "10" a plain ten. */
 export function readGauge(text: string): Gauge {
@@ -79,5 +79,6 @@ export const initialState: State = {
   other: asTarget(workshopInstrument('whimbrel')),
   units: 'in-lb',
   trial: { string: 0 },
-  aim: { mode: 'string', factor: 1, kinds: 'keep' },
+  aim: { mode: 'string', factor: 1, kinds: 'keep', weights: usual.weights },
+  bend: usual.bend,
 };

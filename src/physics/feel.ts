@@ -177,9 +177,11 @@ export function compareFeel({
   const pull = judged('pull');
   if (!pull) throw new RangeError('reference has no pull; permitted: a tuned string');
   const [push, travel] = [judged('push'), judged('travel')];
-  const verdict = push && travel && worst([pull.felt, push.felt, travel.felt]);
+  const verdict = push && travel && worstFelt([pull.felt, push.felt, travel.felt]);
   return { pull, push, travel, verdict };
 }
 
-const worst = (all: readonly Felt[]): Felt | undefined =>
-  states.findLast((state) => all.includes(state));
+/** The one that a hand is most likely to feel; undefined of none. Source: the order of the three states. */
+export function worstFelt(all: readonly Felt[]): Felt | undefined {
+  return states.findLast((state) => all.includes(state));
+}

@@ -4,6 +4,7 @@ import fc from 'fast-check';
 import { gauges } from '../../src/instrument/drawer.ts';
 import {
   limits,
+  usual,
   type Gauge,
   type Instrument,
   type State,
@@ -58,6 +59,8 @@ const anyTarget: fc.Arbitrary<Target> = fc.record({
   }),
 });
 
+const anyWeight = fc.integer(limits.weight);
+
 export const anyState: fc.Arbitrary<State> = fc.record({
   mine: anyInstrument,
   other: anyTarget,
@@ -72,5 +75,13 @@ export const anyState: fc.Arbitrary<State> = fc.record({
     mode: fc.constantFrom('string', 'even'),
     factor: fc.oneof(fc.constant(1), within(limits.factor)),
     kinds: fc.constantFrom('keep', 'any'),
+    weights: fc
+      .record({ pull: anyWeight, push: anyWeight, travel: anyWeight })
+      .filter(({ pull, push, travel }) => pull + push + travel > 0),
+  }),
+  bend: fc.record({
+    fret: fc.oneof(fc.constant(usual.bend.fret), fc.integer(limits.fret)),
+    rise: fc.oneof(fc.constant(usual.bend.rise), within(limits.rise)),
+    shown: fc.boolean(),
   }),
 });

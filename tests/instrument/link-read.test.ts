@@ -16,7 +16,8 @@ const state: State = {
   },
   units: 'mm-kg',
   trial: { string: 2, length: 0.66, note: 'F#3', gauge: { kind: 'wound', gauge: 20 } },
-  aim: { mode: 'even', factor: 0.95, kinds: 'any' },
+  aim: { mode: 'even', factor: 0.95, kinds: 'any', weights: { pull: 1, push: 2, travel: 3 } },
+  bend: { fret: 9, rise: 150, shown: true },
 };
 const link = encode(state);
 const read = (text: string) => decode(text, initialState);

@@ -31,8 +31,8 @@ beforeEach(() => load());
 afterEach(() => vi.unstubAllGlobals());
 
 describe('a drag', () => {
-  it('shows every step and settles once', () => {
-    store.open();
+  it('shows every step and settles once', async () => {
+    await store.open();
     store.set(first);
     store.set(second);
     expect(store.state).toBe(second);
@@ -47,16 +47,16 @@ describe('a drag', () => {
     expect(store.canUndo).toBe(false);
   });
 
-  it('that ends where it began leaves no step', () => {
-    store.open();
+  it('that ends where it began leaves no step', async () => {
+    await store.open();
     store.commit();
     expect(store.canUndo).toBe(false);
   });
 });
 
 describe('undo', () => {
-  it('goes back step by step, and forward again', () => {
-    store.open();
+  it('goes back step by step, and forward again', async () => {
+    await store.open();
     for (const state of [first, second, third]) store.change(state);
     store.undo();
     store.undo();
@@ -71,15 +71,15 @@ describe('undo', () => {
     expect(store.canRedo).toBe(false);
   });
 
-  it('does nothing at either end', () => {
-    store.open();
+  it('does nothing at either end', async () => {
+    await store.open();
     store.undo();
     store.redo();
     expect(store.state).toEqual(initialState);
   });
 
-  it('gives up what was undone when something else is done', () => {
-    store.open();
+  it('gives up what was undone when something else is done', async () => {
+    await store.open();
     store.change(first);
     store.undo();
     store.change(second);
@@ -88,8 +88,8 @@ describe('undo', () => {
     expect(store.state).toEqual(initialState);
   });
 
-  it('forgets the oldest of very many steps', () => {
-    store.open();
+  it('forgets the oldest of very many steps', async () => {
+    await store.open();
     for (let i = 0; i < 250; i += 1) store.change(withLength(0.5 + i / 1000));
     let steps = 0;
     for (; store.canUndo; steps += 1) store.undo();
@@ -101,7 +101,7 @@ describe('undo', () => {
     ['Ctrl+Z', { ctrlKey: true }],
     ['Cmd+Z', { metaKey: true }],
   ])('is %s, and Shift with it redoes', (_, keys) => {
-    store.open();
+    await store.open();
     store.change(first);
     expect(window.press('z', keys)).toBe(true);
     expect(store.state).toEqual(initialState);
@@ -109,8 +109,8 @@ describe('undo', () => {
     expect(store.state).toBe(first);
   });
 
-  it('leaves the same keys to a field, and other keys alone', () => {
-    store.open();
+  it('leaves the same keys to a field, and other keys alone', async () => {
+    await store.open();
     store.change(first);
     for (const field of ['input', 'textarea', 'select', '[contenteditable]']) {
       expect(window.press('z', { ctrlKey: true }, field), field).toBe(false);
@@ -127,7 +127,7 @@ describe('the address', () => {
 
   it('is read when the page opens, and remembered', async () => {
     await load(`#${encode(curlew)}`);
-    store.open();
+    await store.open();
     expect(store.state.mine).toEqual(curlew.mine);
     expect(kept(window)).toBe(encode(curlew));
     expect(store.notice).toBe('');
@@ -136,22 +136,22 @@ describe('the address', () => {
 
   it('wins over what the device remembers, which undo brings back', async () => {
     await load(`#${encode(curlew)}`, encode(first));
-    store.open();
+    await store.open();
     expect(store.state.mine).toEqual(curlew.mine);
     store.undo();
     expect(encode(store.state)).toBe(encode(first));
   });
 
-  it('is read again when the reader pastes another', () => {
-    store.open();
+  it('is read again when the reader pastes another', async () => {
+    await store.open();
     window.follow(`#${encode(curlew).toUpperCase()}`);
     expect(store.state.mine.strings).toEqual(curlew.mine.strings);
     store.undo();
     expect(store.state).toEqual(initialState);
   });
 
-  it('may be an anchor of the page, which changes nothing', () => {
-    store.open();
+  it('may be an anchor of the page, which changes nothing', async () => {
+    await store.open();
     store.change(first);
     window.follow('#main');
     window.follow('');
@@ -161,7 +161,7 @@ describe('the address', () => {
 
   it('tells what had to be changed to fit', async () => {
     await load(`#${encode(curlew).replace('l-685.8', 'l-1685.8')}`);
-    store.open();
+    await store.open();
     expect(store.state.mine.scale.treble).toBe(1.1);
     expect(store.notice).toMatch(/Scale length 1685.8 mm .* 1100 mm\.$/);
     store.tell('');
@@ -170,13 +170,13 @@ describe('the address', () => {
 
   it('of another version is told and leaves the state', async () => {
     await load(`#${encode(curlew).replace('v1', 'v7')}`);
-    store.open();
+    await store.open();
     expect(store.state).toEqual(initialState);
     expect(store.notice).toMatch(/another version/);
   });
 
-  it('becomes a step of the history for a visit, and Back returns', () => {
-    store.open();
+  it('becomes a step of the history for a visit, and Back returns', async () => {
+    await store.open();
     store.change(first);
     store.change(curlew, { visit: true });
     expect(window.entries.map((e) => e.hash)).toEqual([`#${encode(first)}`, `#${encode(curlew)}`]);
@@ -186,16 +186,16 @@ describe('the address', () => {
     expect(store.state.mine).toEqual(curlew.mine);
   });
 
-  it('names the place that a visit leaves, even when nothing was changed there', () => {
-    store.open();
+  it('names the place that a visit leaves, even when nothing was changed there', async () => {
+    await store.open();
     store.change(curlew, { visit: true });
     expect(window.entries[0]?.hash).toBe(`#${encode(initialState)}`);
     window.travel(-1);
     expect(encode(store.state)).toBe(encode(initialState));
   });
 
-  it('may be refused by the browser without harm', () => {
-    store.open();
+  it('may be refused by the browser without harm', async () => {
+    await store.open();
     window.history.replaceState = () => {
       throw new DOMException('too often', 'SecurityError');
     };
@@ -208,22 +208,22 @@ describe('the address', () => {
 describe('the device', () => {
   it('brings back what it remembers, once a page', async () => {
     await load('', encode(second));
-    store.open();
+    await store.open();
     expect(encode(store.state)).toBe(encode(second));
     store.change(third);
-    store.open();
+    await store.open();
     expect(store.state).toBe(third);
   });
 
   it('that remembers nonsense is told, and the workshop’s instrument stands in', async () => {
     await load('', '{"mine": 7');
-    store.open();
+    await store.open();
     expect(store.state).toEqual(initialState);
     expect(store.notice).toMatch(/could not be read/);
   });
 
-  it('that is full is told once', () => {
-    store.open();
+  it('that is full is told once', async () => {
+    await store.open();
     window.localStorage.setItem = () => {
       throw new DOMException('full', 'QuotaExceededError');
     };
@@ -235,13 +235,13 @@ describe('the device', () => {
     expect(store.notice).toBe('');
   });
 
-  it('that has no storage at all loses nothing else', () => {
+  it('that has no storage at all loses nothing else', async () => {
     Object.defineProperty(window, 'localStorage', {
       get: () => {
         throw new DOMException('blocked', 'SecurityError');
       },
     });
-    store.open();
+    await store.open();
     store.change(first);
     store.undo();
     expect(store.state).toEqual(initialState);

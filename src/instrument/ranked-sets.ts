@@ -1,0 +1,9 @@
+/** Whole sets of the trade against the plan's aim. */
+import { rankSets, type SetScore } from '../physics/index.ts';
+import { askedOf } from './plan.ts';
+import type { State } from './schema.ts';
+import { sets, type StringSet } from './sets.ts';
+
+/** The trade's sets for as many strings, from the one that comes most evenly to the wanted pulls. */
+export const rankedSets = (state: State): readonly SetScore<StringSet>[] =>
+  rankSets({ strings: askedOf(state), sets });
