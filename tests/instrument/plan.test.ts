@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 
 import { drawer, gaugeOf } from '../../src/instrument/drawer.ts';
-import { leftOn, planOf } from '../../src/instrument/plan.ts';
+import { leftOn, planOf, wantedBends } from '../../src/instrument/plan.ts';
 import { rankedSets } from '../../src/instrument/ranked-sets.ts';
 import { lengthOf, pullOf, pullsOf, totalPull } from '../../src/instrument/pulls.ts';
 import type { State } from '../../src/instrument/schema.ts';
@@ -117,6 +117,51 @@ describe('planOf', () => {
       expect(miss(wanted[i])).toBeLessThanOrEqual(miss(string));
     });
     expect(wanted.map((s) => s.pull?.gauge.kind)).not.toEqual(keep.mine.strings.map((s) => s.kind));
+  });
+
+  it('picks the string that comes nearest in push, or in a mix, and reckons as the physics does', () => {
+    for (const weights of [
+      { pull: 0, push: 1, travel: 0 },
+      { pull: 2, push: 1, travel: 3 },
+    ]) {
+      const state: State = {
+        ...between('redshank', 'curlew'),
+        aim: { ...initialState.aim, weights },
+        bend: { fret: 7, rise: 100, shown: false },
+      };
+      const bends = wantedBends(state);
+      planOf(state).strings.forEach((string, i) => {
+        const best = bestMatch({
+          drawer,
+          speakingLength: lengthOf(state.other, i),
+          frequency: noteFrequency(string.note, state.other.a4),
+          tension: string.wanted,
+          kind: state.mine.strings[i]?.kind,
+          push: bends[i]?.push ?? NaN,
+          travel: bends[i]?.travel ?? NaN,
+          bend: { fret: 7, rise: 100 },
+          aim: weights,
+        });
+        expect(best?.aimed).toBeDefined();
+        expect(string.pull?.gauge).toEqual(best && gaugeOf(best.construction));
+      });
+    }
+  });
+
+  it('picks another gauge by push than by pull where the two disagree', () => {
+    const byPull = between('redshank', 'curlew');
+    const weights = { pull: 0, push: 1, travel: 0 };
+    const byPush: State = { ...byPull, aim: { ...byPull.aim, weights } };
+    const gaugesOf = (state: State) => planOf(state).strings.map((s) => s.pull?.gauge.gauge);
+    expect(gaugesOf(byPush)).not.toEqual(gaugesOf(byPull));
+  });
+
+  it('matches by its pull a string whose reference has no known stretch', () => {
+    const strings = initialState.mine.strings.map((s) => ({ ...s, unitWeight: 4e-4 }));
+    const weighed: State = { ...initialState, mine: { ...initialState.mine, strings } };
+    const weights = { pull: 0, push: 0, travel: 1 };
+    const byTravel: State = { ...weighed, aim: { ...weighed.aim, weights } };
+    expect(planOf(byTravel)).toEqual(planOf(weighed));
   });
 
   it('strings nothing where nothing holds', () => {
