@@ -2,7 +2,8 @@
 import { bestMatch, noteFrequency, noteName, noteNumber } from '../physics/index.ts';
 import { drawer, gaugeOf } from './drawer.ts';
 import { lengthOf, pullOf } from './pulls.ts';
-import { limits, type Gauge, type Instrument, type StringSpec, type Target } from './schema.ts';
+import { limits } from './limits.ts';
+import type { Gauge, Instrument, StringSpec, Target } from './schema.ts';
 
 const FOURTH = 5;
 

@@ -2,10 +2,10 @@
 import { noteName, noteNumber } from '../physics/index.ts';
 import { nearestGauge } from './drawer.ts';
 import { number, unitCodes, VERSION } from './link.ts';
+import { limits } from './limits.ts';
+import { usual } from './usual.ts';
 import {
   isState,
-  limits,
-  usual,
   type Aim,
   type BendChoice,
   type Gauge,

@@ -6,7 +6,8 @@
  * Lengths are in millimetres, gauges in thousandths of an inch, unit weights (after the x) in grams a metre.
  */
 import { STANDARD_A4 } from '../physics/index.ts';
-import { usual, type Gauge, type Instrument, type State, type Target } from './schema.ts';
+import { usual } from './usual.ts';
+import type { Gauge, Instrument, State, Target } from './schema.ts';
 
 export const VERSION = 'v1';
 export const unitCodes = { 'in-lb': 'lb', 'mm-N': 'n', 'mm-kg': 'kg' } as const;

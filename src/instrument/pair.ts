@@ -1,7 +1,9 @@
 /** The two instruments that are compared: the one that feels right and the one to be strung. */
 import { once } from './once.ts';
 import { planOf, type Plan } from './plan.ts';
-import { limits, usual, type Instrument, type State, type Target } from './schema.ts';
+import { limits } from './limits.ts';
+import { usual } from './usual.ts';
+import type { Instrument, State, Target } from './schema.ts';
 import { asTarget } from './workshop.ts';
 import { fromInches } from '../physics/index.ts';
 

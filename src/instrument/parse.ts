@@ -11,7 +11,8 @@ import {
 } from '../physics/index.ts';
 import { gauges, nearestGauge } from './drawer.ts';
 import { densityNumber, densityUnit, formatLength } from './format.ts';
-import { limits, type Gauge, type Units } from './schema.ts';
+import { limits } from './limits.ts';
+import type { Gauge, Units } from './schema.ts';
 
 export type Parsed<T> =
   { readonly ok: true; readonly value: T } | { readonly ok: false; readonly message: string };

@@ -5,28 +5,7 @@
 import * as v from 'valibot';
 
 import { noteNumber } from '../physics/index.ts';
-
-export const limits = {
-  scale: { min: 0.25, max: 1.1 },
-  a4: { min: 380, max: 480 },
-  note: { min: noteNumber('C0'), max: noteNumber('C7') },
-  strings: { min: 4, max: 12 },
-  gauge: { min: 5, max: 200 },
-  unitWeight: { min: 1e-5, max: 0.2 },
-  factor: { min: 0.5, max: 1.5 },
-  weight: { min: 0, max: 9 },
-  fret: { min: 1, max: 24 },
-  /** cents */
-  rise: { min: 25, max: 400 },
-  name: 40,
-} as const;
-
-/** What holds until the reader chooses: what a link leaves out. */
-export const usual = {
-  weights: { pull: 1, push: 0, travel: 0 },
-  /** A whole tone, in cents, where both parts of the string are equally long */
-  bend: { fret: 12, rise: 200, shown: false },
-} as const;
+import { limits } from './limits.ts';
 
 const between = ({ min, max }: { readonly min: number; readonly max: number }) =>
   v.pipe(v.number(), v.minValue(min), v.maxValue(max));

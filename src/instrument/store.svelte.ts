@@ -115,7 +115,9 @@ class Store {
     try {
       return (await import('./link-read.ts')).decode;
     } catch {
-      this.tell('A part of this page did not arrive, so the link could not be read. Load it again.');
+      this.tell(
+        'A part of this page did not arrive, so the link could not be read. Load it again.',
+      );
       return undefined;
     }
   }

@@ -2,7 +2,8 @@
 import instruments from '../../content/data/instruments.yaml';
 import tuningData from '../../content/data/tunings.yaml';
 import { fromInches, STANDARD_A4 } from '../physics/index.ts';
-import { usual, type Gauge, type Instrument, type State, type Target } from './schema.ts';
+import { usual } from './usual.ts';
+import type { Gauge, Instrument, State, Target } from './schema.ts';
 
 /** "26w" is a wound 26, "10" a plain ten. */
 export function readGauge(text: string): Gauge {

@@ -6,7 +6,8 @@ import { alongAt, frameOf } from '../../src/figures/neck/frame.ts';
 import { changeText, laidOn, totalText } from '../../src/figures/neck/laid.ts';
 import { allowedLengths, marksOf, reachOf } from '../../src/figures/neck/marks.ts';
 import { neckOf } from '../../src/figures/kit/neck.ts';
-import { limits, type Instrument } from '../../src/instrument/schema.ts';
+import { limits } from '../../src/instrument/limits.ts';
+import type { Instrument } from '../../src/instrument/schema.ts';
 import { workshop, workshopInstrument } from '../../src/instrument/workshop.ts';
 import { fromInches, inches } from '../../src/physics/index.ts';
 

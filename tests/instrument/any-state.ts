@@ -2,14 +2,9 @@
 import fc from 'fast-check';
 
 import { gauges } from '../../src/instrument/drawer.ts';
-import {
-  limits,
-  usual,
-  type Gauge,
-  type Instrument,
-  type State,
-  type Target,
-} from '../../src/instrument/schema.ts';
+import { limits } from '../../src/instrument/limits.ts';
+import { usual } from '../../src/instrument/usual.ts';
+import type { Gauge, Instrument, State, Target } from '../../src/instrument/schema.ts';
 import { noteName, noteNumber } from '../../src/physics/index.ts';
 
 const within = ({ min, max }: { readonly min: number; readonly max: number }) =>

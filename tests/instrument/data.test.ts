@@ -3,7 +3,8 @@ import { describe, expect, it } from 'vitest';
 import sources from '../../content/data/sources.yaml';
 import { gauges } from '../../src/instrument/drawer.ts';
 import { pullsOf } from '../../src/instrument/pulls.ts';
-import { isState, limits } from '../../src/instrument/schema.ts';
+import { limits } from '../../src/instrument/limits.ts';
+import { isState } from '../../src/instrument/schema.ts';
 import {
   asTarget,
   initialState,

@@ -2,7 +2,8 @@ import { describe, expect, it } from 'vitest';
 
 import { encode } from '../../src/instrument/link.ts';
 import { decode } from '../../src/instrument/link-read.ts';
-import { limits, type State } from '../../src/instrument/schema.ts';
+import { limits } from '../../src/instrument/limits.ts';
+import type { State } from '../../src/instrument/schema.ts';
 import { initialState, workshopInstrument } from '../../src/instrument/workshop.ts';
 
 const state: State = {
@@ -68,12 +69,18 @@ describe('what is out of range is clamped and told', () => {
       /Unit weight 900 g\/m .* 200 g\/m/,
     ],
     [`v1/${four}/f-400`, (s) => s.aim.factor, 1.5, /Aim 400 % .* 150 %/],
+    [`v1/${four}/bf-30`, (s) => s.bend.fret, 24, /Fret 30 .* 24/],
+    [`v1/${four}/br-900`, (s) => s.bend.rise, 400, /Bend 900 cents .* 400 cents/],
+    [`v1/${four}/w-0-0-0`, (s) => s.aim.weights, { pull: 1, push: 0, travel: 0 }, /^$/],
+    [`v1/${four}/w-1-2`, (s) => s.aim.weights, { pull: 1, push: 0, travel: 0 }, /^$/],
+    [`v1/${four}/w-0-2-1`, (s) => s.aim.weights, { pull: 0, push: 2, travel: 1 }, /^$/],
+    [`v1/${four}/b-open/bf-x`, (s) => s.bend, { fret: 12, rise: 200, shown: true }, /^$/],
     [`v1/${four}/tl-20`, (s) => s.trial.length, 0.25, /Scale length 20 mm/],
     [`v1/${four}/ts-40`, (s) => s.trial.string, 0, /^$/],
   ];
   it.each(cases)('%s', (text, value, expected, told) => {
     const { state: back, notes } = read(text);
-    expect(back && value(back)).toBe(expected);
+    expect(back && value(back)).toEqual(expected);
     expect(notes.join(' ')).toMatch(told);
   });
 
@@ -97,6 +104,15 @@ describe('what is out of range is clamped and told', () => {
 });
 
 describe('what a link leaves out or does not know', () => {
+  it('takes a link from before bends for the pull alone, with nothing unfolded', () => {
+    const old = link.replace(/\/(w-1-2-3|bf-9|br-150|b-open)(?=\/)/g, '');
+    expect(old.length).toBeLessThan(link.length - 20);
+    const { state: back, notes } = decode(old, state);
+    expect(notes).toEqual([]);
+    expect(back?.aim.weights).toEqual(initialState.aim.weights);
+    expect(back?.bend).toEqual(initialState.bend);
+  });
+
   it('ignores unknown fields', () => {
     const back = read(link.replace('/u-kg', '/zz-9/u-kg/colour-blue/9/-/e99')).state;
     expect(back && encode(back)).toBe(link);

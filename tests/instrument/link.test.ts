@@ -3,7 +3,8 @@ import { describe, expect, it } from 'vitest';
 
 import { encode, encodeInstrument } from '../../src/instrument/link.ts';
 import { decode } from '../../src/instrument/link-read.ts';
-import { isState, limits, type State } from '../../src/instrument/schema.ts';
+import { limits } from '../../src/instrument/limits.ts';
+import { isState, type State } from '../../src/instrument/schema.ts';
 import { initialState, workshop, workshopInstrument } from '../../src/instrument/workshop.ts';
 import { anyGauge, anyInstrument, anyPlainNote, anyState } from './any-state.ts';
 

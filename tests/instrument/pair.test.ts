@@ -1,7 +1,8 @@
 import { describe, expect, test } from 'vitest';
 
 import { compared, scaledTo, twinOf, unpaired, withTreble } from '../../src/instrument/pair.ts';
-import { isState, limits, type State } from '../../src/instrument/schema.ts';
+import { limits } from '../../src/instrument/limits.ts';
+import { isState, type State } from '../../src/instrument/schema.ts';
 import { asTarget, initialState, workshopInstrument } from '../../src/instrument/workshop.ts';
 import { inches } from '../../src/physics/index.ts';
 

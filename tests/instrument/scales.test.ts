@@ -1,7 +1,7 @@
 import { describe, expect, it, test } from 'vitest';
 
 import { nearestScale, usualScales } from '../../src/instrument/scales.ts';
-import { limits } from '../../src/instrument/schema.ts';
+import { limits } from '../../src/instrument/limits.ts';
 import { workshop } from '../../src/instrument/workshop.ts';
 import { fromInches, fromMillimetres } from '../../src/physics/index.ts';
 

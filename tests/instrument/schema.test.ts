@@ -1,7 +1,8 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 
-import { isState, limits } from '../../src/instrument/schema.ts';
+import { limits } from '../../src/instrument/limits.ts';
+import { isState } from '../../src/instrument/schema.ts';
 import { initialState as good } from '../../src/instrument/workshop.ts';
 import { anyState } from './any-state.ts';
 
@@ -17,6 +18,8 @@ const counted = (count: number) => ({
   ...good,
   mine: { ...good.mine, strings: Array.from({ length: count }, () => good.mine.strings[0]) },
 });
+
+const weighing = (weights: object) => ({ ...good, aim: { ...good.aim, weights } });
 
 describe('isState', () => {
   it('accepts any state within the limits', () => {
@@ -42,6 +45,12 @@ describe('isState', () => {
     ['half a string', { ...good, trial: { string: 0.5 } }],
     ['a string before the first', { ...good, trial: { string: -1 } }],
     ['an aim too high', { ...good, aim: { ...good.aim, factor: 1.51 } }],
+    ['an aim at nothing', weighing({ pull: 0, push: 0, travel: 0 })],
+    ['a weight too great', weighing({ pull: 10, push: 0, travel: 0 })],
+    ['half a weight', weighing({ pull: 0.5, push: 0, travel: 0 })],
+    ['a bend before the first fret', { ...good, bend: { ...good.bend, fret: 0 } }],
+    ['a bend between frets', { ...good, bend: { ...good.bend, fret: 2.5 } }],
+    ['a bend by nothing', { ...good, bend: { ...good.bend, rise: 0 } }],
     ['an unknown aim', { ...good, aim: { ...good.aim, mode: 'odd' } }],
   ])('refuses %s', (_, value) => {
     expect(isState(value)).toBe(false);

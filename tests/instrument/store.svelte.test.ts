@@ -27,6 +27,9 @@ async function load(hash = '', memory?: string): Promise<void> {
   ({ store } = await import('../../src/instrument/store.svelte.ts'));
 }
 
+/** The part that reads links comes late: until it has done its work. */
+const read = () => vi.dynamicImportSettled();
+
 beforeEach(() => load());
 afterEach(() => vi.unstubAllGlobals());
 
@@ -100,7 +103,7 @@ describe('undo', () => {
   it.each([
     ['Ctrl+Z', { ctrlKey: true }],
     ['Cmd+Z', { metaKey: true }],
-  ])('is %s, and Shift with it redoes', (_, keys) => {
+  ])('is %s, and Shift with it redoes', async (_, keys) => {
     await store.open();
     store.change(first);
     expect(window.press('z', keys)).toBe(true);
@@ -145,6 +148,7 @@ describe('the address', () => {
   it('is read again when the reader pastes another', async () => {
     await store.open();
     window.follow(`#${encode(curlew).toUpperCase()}`);
+    await read();
     expect(store.state.mine.strings).toEqual(curlew.mine.strings);
     store.undo();
     expect(store.state).toEqual(initialState);
@@ -155,6 +159,7 @@ describe('the address', () => {
     store.change(first);
     window.follow('#main');
     window.follow('');
+    await read();
     expect(store.state).toBe(first);
     expect(store.notice).toBe('');
   });
@@ -181,8 +186,10 @@ describe('the address', () => {
     store.change(curlew, { visit: true });
     expect(window.entries.map((e) => e.hash)).toEqual([`#${encode(first)}`, `#${encode(curlew)}`]);
     window.travel(-1);
+    await read();
     expect(encode(store.state)).toBe(encode(first));
     window.travel(1);
+    await read();
     expect(store.state.mine).toEqual(curlew.mine);
   });
 
@@ -191,6 +198,7 @@ describe('the address', () => {
     store.change(curlew, { visit: true });
     expect(window.entries[0]?.hash).toBe(`#${encode(initialState)}`);
     window.travel(-1);
+    await read();
     expect(encode(store.state)).toBe(encode(initialState));
   });
 

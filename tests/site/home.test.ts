@@ -109,22 +109,22 @@ test('a string past its strength is drawn broken and has no number', async () =>
 test('an instrument taken in hand is a step that Back and Forward undo and redo', async () => {
   const { page, close } = await open(browser, inject('origin'), { viewport: desktop });
   const inHand = () => page.locator('.bar select').first().inputValue();
-  await page.getByRole('button', { name: /^Godwit/ }).click();
-  expect(await inHand()).toBe('godwit');
-  await page.getByRole('button', { name: /^Curlew/ }).click();
-  expect(await inHand()).toBe('curlew');
+  await page.getByRole('link', { name: /^Godwit/ }).click();
+  await expect.poll(inHand).toBe('godwit');
+  await page.getByRole('link', { name: /^Curlew/ }).click();
+  await expect.poll(inHand).toBe('curlew');
   await page.goBack();
-  expect(await inHand()).toBe('godwit');
+  await expect.poll(inHand).toBe('godwit');
   await page.goBack();
-  expect(await inHand()).toBe('redshank');
+  await expect.poll(inHand).toBe('redshank');
   await page.goForward();
-  expect(await inHand()).toBe('godwit');
+  await expect.poll(inHand).toBe('godwit');
   await close();
 });
 
 test('the instrument is remembered, and travels in links where nothing can be kept', async () => {
   const { page, close } = await open(browser, inject('origin'), { viewport: desktop });
-  await page.getByRole('button', { name: /^Dunlin/ }).click();
+  await page.getByRole('link', { name: /^Dunlin/ }).click();
   await page.goto(inject('origin') + 'bench/');
   await expect.poll(() => page.locator('.bar select').first().inputValue()).toBe('dunlin');
   await close();
@@ -139,7 +139,7 @@ test('the instrument is remembered, and travels in links where nothing can be ke
       });
     },
   });
-  await blocked.page.getByRole('button', { name: /^Dunlin/ }).click();
+  await blocked.page.getByRole('link', { name: /^Dunlin/ }).click();
   expect(await blocked.page.getByRole('status').first().textContent()).toContain('keeps nothing');
   await blocked.page.getByRole('link', { name: 'Bench', exact: true }).click();
   await blocked.page.waitForURL(/bench/);

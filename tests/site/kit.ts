@@ -88,6 +88,16 @@ export async function scrollThrough(page: Page): Promise<void> {
       await frame();
     }
   });
+  // What a quick scroll left behind is brought into sight, so that nothing waits for a reader who has passed.
+  const waiting = page.locator('astro-island[ssr] > :not(template)');
+  while ((await waiting.count()) > 0) {
+    const before = await waiting.count();
+    await waiting.first().evaluate((element) => element.scrollIntoView({ block: 'center' }));
+    await page.waitForFunction(
+      (count) => document.querySelectorAll('astro-island[ssr] > :not(template)').length < count,
+      before,
+    );
+  }
   await hydrated(page);
   await page.waitForLoadState('networkidle');
 }

@@ -9,6 +9,8 @@ export function carryLink(state: () => State): () => void {
     if (!(link instanceof HTMLAnchorElement) || link.origin !== window.location.origin) return;
     // A link within this page, or to a marked place on another, needs its own # .
     if (link.hash !== '' && !link.hash.startsWith('#v1/')) return;
+    // One that takes another instrument in hand names that one.
+    if (link.dataset.instrument !== undefined) return;
     if (/\.[a-z0-9]+$/i.test(link.pathname) || link.hasAttribute('download')) return;
     link.hash = encode(state());
   };

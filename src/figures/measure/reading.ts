@@ -2,7 +2,8 @@
 import { formatLength } from '../../instrument/format.ts';
 import { parseAnyLength, type Parsed } from '../../instrument/parse.ts';
 import { nearestScale, type UsualScale } from '../../instrument/scales.ts';
-import { limits, type Gauge, type Units } from '../../instrument/schema.ts';
+import { limits } from '../../instrument/limits.ts';
+import type { Gauge, Units } from '../../instrument/schema.ts';
 import { fromMillimetres, tensionExponents } from '../../physics/index.ts';
 
 /** To how much a steel rule is read over a nut and a fret, m: common practice, no source. */

@@ -1,5 +1,6 @@
 /** The monochord's sheet: 360 units wide, drawn upright so that weights hang and a thumb reaches the saddle. */
-import { limits, type Instrument, type Units } from '../../instrument/schema.ts';
+import { limits } from '../../instrument/limits.ts';
+import type { Instrument, Units } from '../../instrument/schema.ts';
 import { fromInches } from '../../physics/index.ts';
 
 export const frame = {

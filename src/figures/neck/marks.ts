@@ -1,6 +1,6 @@
 /** The lengths that the neck lays side by side, and the stretch of lengths that its sheet has room for. */
 import type { Instrument } from '../../instrument/schema.ts';
-import { limits } from '../../instrument/schema.ts';
+import { limits } from '../../instrument/limits.ts';
 import { usualScales } from '../../instrument/scales.ts';
 import { fromInches } from '../../physics/index.ts';
 

@@ -1,7 +1,8 @@
 /** The sheet that both necks lie on: lengths in metres along it, shares of its width for the eye. */
 import { neckOf } from '../kit/neck.ts';
 import { acrossAt, drawnThickness } from '../kit/strings.ts';
-import { limits, type State } from '../../instrument/schema.ts';
+import { limits } from '../../instrument/limits.ts';
+import type { State } from '../../instrument/schema.ts';
 import { fromInches } from '../../physics/index.ts';
 import type { Side } from '../../instrument/pair.ts';
 

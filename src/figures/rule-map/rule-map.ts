@@ -1,6 +1,7 @@
 /** How good the rule of thumb is: every family of sets on every scale, against the reader's own pulls. */
 import { pullOf, pullsOf, type Pull } from '../../instrument/pulls.ts';
-import { limits, type Gauge, type Instrument } from '../../instrument/schema.ts';
+import { limits } from '../../instrument/limits.ts';
+import type { Gauge, Instrument } from '../../instrument/schema.ts';
 import { workshopInstrument } from '../../instrument/workshop.ts';
 import { sets, type StringSet } from '../../instrument/sets.ts';
 import { felt, fromInches } from '../../physics/index.ts';

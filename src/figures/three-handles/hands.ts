@@ -2,7 +2,8 @@
 import { gauges, nearestGauge } from '../../instrument/drawer.ts';
 import { formatGauge, formatLength, formatNote } from '../../instrument/format.ts';
 import { parseAnyLength, parseGauge, parseNote, type Parsed } from '../../instrument/parse.ts';
-import { limits, type Gauge, type State } from '../../instrument/schema.ts';
+import { limits } from '../../instrument/limits.ts';
+import type { Gauge, State } from '../../instrument/schema.ts';
 import { noteName, noteNumber } from '../../physics/index.ts';
 import { lengthDomain } from '../monochord/frame.ts';
 import { mainScale, triedOf, withTrial } from '../trial.ts';

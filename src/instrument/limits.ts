@@ -1,0 +1,17 @@
+/** Within what the site draws and reckons. Lengths in m, frequencies in Hz, linear densities in kg/m; gauges in thousandths of an inch. */
+import { noteNumber } from '../physics/index.ts';
+
+export const limits = {
+  scale: { min: 0.25, max: 1.1 },
+  a4: { min: 380, max: 480 },
+  note: { min: noteNumber('C0'), max: noteNumber('C7') },
+  strings: { min: 4, max: 12 },
+  gauge: { min: 5, max: 200 },
+  unitWeight: { min: 1e-5, max: 0.2 },
+  factor: { min: 0.5, max: 1.5 },
+  weight: { min: 0, max: 9 },
+  fret: { min: 1, max: 24 },
+  /** cents */
+  rise: { min: 25, max: 400 },
+  name: 40,
+} as const;
