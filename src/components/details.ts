@@ -13,7 +13,9 @@ wide.addEventListener('change', settleNotes);
 const opened = new Set<HTMLDetailsElement>();
 
 addEventListener('beforeprint', () => {
-  for (const details of document.querySelectorAll<HTMLDetailsElement>('main details:not([open])')) {
+  for (const details of document.querySelectorAll<HTMLDetailsElement>(
+    'main details:not([open], [data-as-is])',
+  )) {
     details.open = true;
     opened.add(details);
   }
