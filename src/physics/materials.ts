@@ -154,6 +154,14 @@ export function material(id: MaterialId): Material {
   return materials[id];
 }
 
+/** How much carbon steel grows with warmth, relative, 1/K. The range takes in what tables give for steels of all kinds. */
+export const steelExpansion: Constant = {
+  value: 11.5e-6,
+  tolerance: 1.5e-6,
+  source: 'expansion-table',
+  status: 'second-hand',
+};
+
 /** Music wire by diameter: the largest diameter of each band in m, and Young's modulus in Pa. Source: Shigley, table 10-5. */
 const musicWireBands = [
   { largest: 0.032 * INCH * (1 + 1e-9), modulus: 203.4 * GPa },

@@ -6,9 +6,9 @@
  */
 import { coreArea, linearDensity, type Construction } from './construction.ts';
 import { inRange, speakingLengthRange, tensionRange } from './guard.ts';
-import { material } from './materials.ts';
+import { material, type SourceStatus } from './materials.ts';
 import { frequency as frequencyOf } from './tension.ts';
-import { fromThousandths, thousandths } from './units.ts';
+import { fromThousandths, inches, millimetres, thousandths } from './units.ts';
 
 const KSI = 6.894757293168361e6; // Pa in a thousand pounds-force a square inch: POUND_FORCE / INCH² * 1000
 
@@ -63,6 +63,30 @@ export function minimumStrength(diameter: number): number | undefined {
   }
   return undefined;
 }
+
+/** A power law that somebody fitted to the strength of music wire: for drawings and cross-checks, never for a margin. */
+export interface StrengthFit {
+  readonly source: string;
+  readonly status: SourceStatus;
+  /** Pa, of wire of `diameter` m */
+  readonly at: (diameter: number) => number;
+}
+
+/** Published fits of the ultimate strength; at thin gauges both lie above the tabulated minimum. Sources: their own. */
+export const strengthFits: readonly StrengthFit[] = [
+  // 201 ksi/d^0.145, d in inches
+  {
+    source: 'shigley',
+    status: 'read',
+    at: (diameter) => (201 * KSI) / inches(diameter) ** 0.145,
+  },
+  // 2153.5 MPa/d^0.1625, d in millimetres, from 0.3 mm up
+  {
+    source: 'handbook-wire',
+    status: 'read',
+    at: (diameter) => 2153.5e6 / millimetres(diameter) ** 0.1625,
+  },
+];
 
 /** Stress in Pa in the wire, or in a wound string's core, which carries the pull alone. Undefined for a measured string. */
 export function coreStress({
