@@ -1,10 +1,13 @@
 /** What a plan asks the person at the bench to check and to beware of: a pure function, so that page, print and test agree. */
 import { CAUTION_SHARE, felt, noteFrequency } from '../physics/index.ts';
+import { steelOnNylon } from './families.ts';
 import { formatDifference } from './format.ts';
 import type { Plan } from './plan.ts';
 import type { State } from './schema.ts';
 
 export interface Advice {
+  /** What must not be done at all; empty when nothing of the kind is planned */
+  readonly stop: string;
   /** What to check after the change, in the order of the work */
   readonly checks: readonly { readonly what: string; readonly why: string }[];
   /** What can hurt somebody or something */
@@ -13,8 +16,8 @@ export interface Advice {
 
 const ALWAYS = [
   'Wear eye protection, and slacken a string before it is cut: a string under tension whips, and cut ends are sharp.',
-  'Steel strings never go on an instrument that was built for nylon.',
 ] as const;
+const NO_STEEL = 'Steel strings never go on an instrument that was built for nylon.';
 
 const LOADS =
   'What neck, top and bridge may carry is for their maker to say; ask before the load grows.';
@@ -31,6 +34,13 @@ export function adviceFor(state: State, plan: Plan): Advice {
   const tunedUp = strung.some(
     (s) => s.pull.frequency > (noteOn(state, s.referenceIndex) ?? Infinity) * 1.001,
   );
+
+  const builtFor = state.other.builtFor ?? 'steel';
+  const steel = strung.filter((s) => steelOnNylon(builtFor, s.pull.construction));
+  const stop =
+    steel.length > 0
+      ? `Don’t string it so: ${state.other.name || 'this instrument'} is built for nylon, and here it would get steel. Its pull can tear the bridge off and fold the top.`
+      : '';
 
   const checks = [
     {
@@ -63,6 +73,7 @@ export function adviceFor(state: State, plan: Plan): Advice {
   ];
   const cautions = [
     ...ALWAYS,
+    ...(stop ? [] : [NO_STEEL]),
     ...(near.length > 0
       ? [
           `${stringNumbers(near, plan)} above ${CAUTION_SHARE * 100}\u00a0% of the least strength that the standard asks of its wire: tune up slowly, with the face turned away.`,
@@ -71,7 +82,7 @@ export function adviceFor(state: State, plan: Plan): Advice {
     ...(load > 0 || tunedUp || felt(load) !== 'probably not felt' ? [LOADS] : []),
     OLD,
   ];
-  return { checks, cautions };
+  return { stop, checks, cautions };
 }
 
 const nameOf = ({ mine }: State): string => mine.name || 'your instrument';

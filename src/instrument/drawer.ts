@@ -6,6 +6,7 @@ import {
   type Construction,
   type MaterialId,
 } from '../physics/index.ts';
+import { families, isSoft, type Family } from './families.ts';
 import type { Gauge, Kind } from './schema.ts';
 
 interface DrawerData {
@@ -40,55 +41,88 @@ const woundString = ({ gauge, core, inner = [] }: DrawerData['wound'][number]): 
   ],
 });
 
-/** Every construction of the drawer; plain ones first, each kind from thin to thick. */
+/** Every construction of the drawer for electric instruments; plain ones first, each kind from thin to thick. */
 export const drawer: readonly Construction[] = [
   ...data.plain.map(plainString),
   ...data.wound.map(woundString),
 ];
 
-/** The gauges of a kind that the drawer holds, in thousandths, from thin to thick. */
-export const gauges: Readonly<Record<Kind, readonly number[]>> = {
-  plain: data.plain,
-  wound: data.wound.map((w) => w.gauge),
-};
+export interface Drawer {
+  readonly constructions: readonly Construction[];
+  /** The gauges of each kind, in thousandths, from thin to thick */
+  readonly gauges: Readonly<Record<Kind, readonly number[]>>;
+  readonly byGauge: ReadonlyMap<string, Construction>;
+}
 
-const index = new Map(
-  drawer.map((construction, i) => {
-    const gauge = i < data.plain.length ? data.plain[i] : data.wound[i - data.plain.length]?.gauge;
-    return [`${construction.kind} ${gauge}`, construction];
-  }),
-);
+const kindOf = (c: Construction): Kind => (c.kind === 'plain' ? 'plain' : 'wound');
+const gaugeIn = (c: Construction): number => Number(thousandths(c.diameter).toFixed(2));
+
+function drawerFrom(constructions: readonly Construction[]): Drawer {
+  const list = (kind: Kind) => constructions.filter((c) => kindOf(c) === kind).map(gaugeIn);
+  return {
+    constructions,
+    gauges: { plain: list('plain'), wound: list('wound') },
+    byGauge: new Map(constructions.map((c) => [`${kindOf(c)} ${gaugeIn(c)}`, c])),
+  };
+}
+
+const electric = drawerFrom(drawer);
+const others = new Map<Family, Drawer>();
+
+/** The drawer of a family; the electric one when none is named. */
+export function drawerOf(family?: Family): Drawer {
+  if (!family) return electric;
+  const made = others.get(family) ?? drawerFrom(families[family]);
+  others.set(family, made);
+  return made;
+}
+
+/** The gauges of a kind that the drawer for electric instruments holds, in thousandths, from thin to thick. */
+export const { gauges } = electric;
+
+/** What the physics calls a kind of string of a family: the wound ones of the soft families are known by their weight alone. */
+export const physicalKind = (kind: Kind, family?: Family): Construction['kind'] =>
+  kind === 'wound' && isSoft(family) ? 'measured' : kind;
 
 /** The drawer's gauge nearest to a wanted one, in thousandths. */
-export function nearestGauge(kind: Kind, gauge: number): number {
-  return gauges[kind].reduce(
+export function nearestGauge(kind: Kind, gauge: number, family?: Family): number {
+  const list = drawerOf(family).gauges[kind];
+  return list.reduce(
     (best, g) => (Math.abs(g - gauge) < Math.abs(best - gauge) ? g : best),
-    gauges[kind][0] ?? gauge,
+    list[0] ?? gauge,
   );
 }
 
 /** The construction of a gauge: measured when its unit weight is given, otherwise the drawer's (the nearest it has). */
-export function constructionOf({ kind, gauge, unitWeight }: Gauge): Construction {
+export function constructionOf({ kind, gauge, unitWeight, family }: Gauge): Construction {
   if (unitWeight !== undefined) {
     return { kind: 'measured', diameter: fromThousandths(gauge), linearDensity: unitWeight };
   }
+  const { byGauge } = drawerOf(family);
   const construction =
-    index.get(`${kind} ${gauge}`) ?? index.get(`${kind} ${nearestGauge(kind, gauge)}`);
+    byGauge.get(`${kind} ${gauge}`) ?? byGauge.get(`${kind} ${nearestGauge(kind, gauge, family)}`);
   if (!construction)
     throw new RangeError(`gauge is ${gauge} ${kind}; permitted: a gauge of the drawer`);
   return construction;
 }
 
+/** A gauge of a drawer, with nothing else known of it. */
+const gaugeFrom = (kind: Kind, gauge: number, family: Family | undefined): Gauge =>
+  family ? { kind, gauge, family } : { kind, gauge };
+
 /** The drawer's name for one of its constructions. */
-export function gaugeOf(construction: Construction): Gauge {
-  const kind = construction.kind === 'plain' ? 'plain' : 'wound';
-  return { kind, gauge: nearestGauge(kind, thousandths(construction.diameter)) };
+export function gaugeOf(construction: Construction, family?: Family): Gauge {
+  const kind = kindOf(construction);
+  return gaugeFrom(kind, nearestGauge(kind, thousandths(construction.diameter), family), family);
 }
 
-/** The gauge so many steps lighter (negative) or heavier in the drawer, held at its ends. */
-export function stepGauge({ kind, gauge }: Gauge, steps: number): Gauge {
-  const list = gauges[kind];
-  const at = list.indexOf(nearestGauge(kind, gauge));
+/** The same gauge as the drawer has it: without a weight that the reader gave. */
+export const bareGauge = ({ kind, gauge, family }: Gauge): Gauge => gaugeFrom(kind, gauge, family);
+
+/** The gauge so many steps lighter (negative) or heavier in its drawer, held at the drawer's ends. */
+export function stepGauge({ kind, gauge, family }: Gauge, steps: number): Gauge {
+  const list = drawerOf(family).gauges[kind];
+  const at = list.indexOf(nearestGauge(kind, gauge, family));
   const to = Math.min(list.length - 1, Math.max(0, at + steps));
-  return { kind, gauge: list[to] ?? gauge };
+  return gaugeFrom(kind, list[to] ?? gauge, family);
 }

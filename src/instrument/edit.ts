@@ -1,9 +1,11 @@
 /** Changes to an instrument, each a pure function from the old one to the new. */
 import { bestMatch, noteFrequency, noteName, noteNumber } from '../physics/index.ts';
-import { drawer, gaugeOf } from './drawer.ts';
+import { drawerOf, gaugeOf, nearestGauge, physicalKind } from './drawer.ts';
+import { isSoft, type Family } from './families.ts';
 import { lengthOf, pullOf } from './pulls.ts';
 import { limits } from './limits.ts';
 import type { Gauge, Instrument, StringSpec, Target } from './schema.ts';
+import { setsOf } from './sets.ts';
 
 const FOURTH = 5;
 
@@ -28,8 +30,11 @@ function addedString(instrument: Instrument): StringSpec | undefined {
   const { tension } = pullOf({ gauge: last, note: last.note, a4: instrument.a4, speakingLength });
   const note = below(last.note);
   const frequency = noteFrequency(note, instrument.a4);
-  const best = bestMatch({ speakingLength, frequency, tension, drawer, kind: 'wound' });
-  return best && { note, ...gaugeOf(best.construction) };
+  const { family } = last;
+  const kind = physicalKind('wound', family);
+  const drawer = drawerOf(family).constructions;
+  const best = bestMatch({ speakingLength, frequency, tension, drawer, kind });
+  return best && { note, ...gaugeOf(best.construction, family) };
 }
 
 /** The instrument with `count` strings: the lowest are dropped, or lower ones added. */
@@ -100,3 +105,24 @@ export const withPick = (target: Target, index: number, pick: Gauge | undefined)
       }
     : target;
 };
+
+/** The instrument strung from another drawer: with its first set of so many strings, or string for string with what is as thick. */
+export function withFamily(instrument: Instrument, family: Family | undefined): Instrument {
+  const set = setsOf(family).find((s) => s.gauges.length === instrument.strings.length);
+  const strings = instrument.strings.map(({ note, kind, gauge }, i): StringSpec => {
+    const near = { kind, gauge: nearestGauge(kind, gauge, family), ...(family && { family }) };
+    return { note, ...(set?.gauges[i] ?? near) };
+  });
+  return { ...instrument, strings };
+}
+
+/**
+ * As `withFamily`, for an instrument whose gauges are still to be picked; what was pinned is from the old drawer, and goes.
+ * One that gets strings of nylon counts as built for them until the reader says otherwise.
+ */
+export const withTargetFamily = (target: Target, family: Family | undefined): Target => ({
+  ...target,
+  family,
+  builtFor: isSoft(family) ? 'nylon' : target.builtFor,
+  strings: target.strings.map(({ note }) => ({ note })),
+});

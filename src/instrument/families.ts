@@ -59,6 +59,11 @@ export const families = {
 } as const satisfies Readonly<Record<string, readonly Construction[]>>;
 
 export type Family = keyof typeof families;
+export const familyNames = Object.keys(families) as readonly Family[];
+
+/** True for a family that goes on instruments built for nylon. */
+export const isSoft = (family: Family | undefined): boolean =>
+  family?.startsWith('classical') ?? false;
 
 function steel(wrap: MaterialId): readonly Construction[] {
   return [

@@ -1,6 +1,6 @@
 /** The highest string of the two instruments that are compared, worked through: the gauge that would be exactly right. */
 import { speakingLengthFor, type Felt } from '../physics/index.ts';
-import { stepGauge } from './drawer.ts';
+import { bareGauge, stepGauge } from './drawer.ts';
 import { once } from './once.ts';
 import { compared, comparedPlan } from './pair.ts';
 import { leftOn } from './plan.ts';
@@ -33,7 +33,7 @@ export const topString = once((state: State): TopString => {
   const planned = comparedPlan(state).strings[0];
   if (!own || !left || !planned) throw new RangeError('strings is empty; permitted: 4 to 12');
   const ratio = (own.speakingLength * own.frequency) / (left.speakingLength * left.frequency);
-  const bare: Gauge = { kind: own.gauge.kind, gauge: own.gauge.gauge };
+  const bare = bareGauge(own.gauge);
   const lighter = stepGauge(bare, -1);
   const next = lighter.gauge < bare.gauge ? lighter : stepGauge(bare, 1);
   const nextPull = pullOf({ ...own, gauge: next, a4: pair.mine.a4 });

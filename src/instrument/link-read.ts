@@ -1,7 +1,8 @@
 /** Reads the text of a link. It never throws: what is out of range is clamped and told, what is unknown is ignored. */
 import { noteName, noteNumber } from '../physics/index.ts';
 import { nearestGauge } from './drawer.ts';
-import { number, unitCodes, VERSION } from './link.ts';
+import { familyNames, type Family } from './families.ts';
+import { familyCodes, number, unitCodes, VERSION } from './link.ts';
 import { limits } from './limits.ts';
 import { usual } from './usual.ts';
 import {
@@ -30,6 +31,8 @@ interface Draft {
   scale: { treble: number; bass: number } | undefined;
   a4: number;
   strings: TargetString[];
+  family: Family | undefined;
+  builtFor: Target['builtFor'];
 }
 
 /** Reads a link's text on top of `base`, which gives what the link leaves out. */
@@ -59,7 +62,12 @@ export function decode(text: string, base: State): Decoded {
         : base.mine,
     other:
       other && other.strings.length >= limits.strings.min
-        ? { ...base.other, ...bodyOf(other, base.other), strings: other.strings }
+        ? {
+            ...bodyOf(other, base.other),
+            family: other.family,
+            builtFor: other.builtFor,
+            strings: other.strings,
+          }
         : base.other,
   };
   if (strings.length < limits.strings.min)
@@ -138,10 +146,12 @@ class FieldReader {
   }
 
   private gauge(text: string): Gauge | undefined {
-    const match = /^([pw])(\d{1,3}(?:\.\d+)?)(?:x(\d+(?:\.\d+)?))?$/i.exec(text);
+    const match = /^([pw])(\d{1,3}(?:\.\d+)?)(?:x(\d+(?:\.\d+)?))?([abnf])?$/i.exec(text);
     if (!match) return undefined;
     const kind = match[1]?.toLowerCase() === 'w' ? 'wound' : 'plain';
     const gauge = Number(match[2]);
+    const family = this.family(match[4] ?? '');
+    const from = family ? { family } : {};
     if (match[3] !== undefined) {
       const unitWeight = this.clamp(
         'Unit weight',
@@ -149,20 +159,34 @@ class FieldReader {
         limits.unitWeight,
         (m) => `${number(m * 1000, 4)} g/m`,
       );
-      return { kind, gauge: this.clamp('Gauge', gauge, limits.gauge, String), unitWeight };
+      return { kind, gauge: this.clamp('Gauge', gauge, limits.gauge, String), unitWeight, ...from };
     }
-    const near = nearestGauge(kind, gauge);
+    const near = nearestGauge(kind, gauge, family);
     if (near !== gauge) this.notes.push(`The drawer has no ${kind} ${gauge}; taken as ${near}.`);
-    return { kind, gauge: near };
+    return { kind, gauge: near, ...from };
+  }
+
+  private family(code: string): Family | undefined {
+    return familyNames.find((name) => familyCodes[name] === code.toLowerCase());
   }
 
   body(fields: readonly string[]): Draft {
-    const draft: Draft = { name: '', scale: undefined, a4: 440, strings: [] };
+    const draft: Draft = {
+      name: '',
+      scale: undefined,
+      a4: 440,
+      strings: [],
+      family: undefined,
+      builtFor: undefined,
+    };
     for (const field of fields) {
       const [, key = '', value = ''] = /^([A-Za-z]+\d?)(?:-(.*))?$/.exec(field) ?? [];
       if (key.toLowerCase() === 'n') draft.name = readName(value);
       else if (key.toLowerCase() === 'l') this.scale(draft, value);
-      else if (key.toLowerCase() === 'a' && value && Number.isFinite(Number(value))) {
+      else if (key.toLowerCase() === 's') draft.family = this.family(value);
+      else if (key.toLowerCase() === 'bt') {
+        draft.builtFor = value.toLowerCase() === 'nylon' ? 'nylon' : undefined;
+      } else if (key.toLowerCase() === 'a' && value && Number.isFinite(Number(value))) {
         draft.a4 = this.clamp('A4', Number(value), limits.a4, (n) => `${number(n, 1)} Hz`);
       } else this.string(draft, key, value);
     }

@@ -3,14 +3,25 @@
  *
  * Fields are separated by slashes and hold letters, digits, dots and hyphens only, in either case, so that a link survives
  * being typed into a messenger: v1/n-Redshank/l-647.7/e4-p10/b3-p13/e2-w46x6.718/to/n-Whimbrel/l-673.1/e4/b3-p12.
+ * A letter after a gauge names a drawer other than the electric one: p28n is nylon, w35n what goes with it.
  * Lengths are in millimetres, gauges in thousandths of an inch, unit weights (after the x) in grams a metre.
  */
 import { STANDARD_A4 } from '../physics/index.ts';
+import type { Family } from './families.ts';
 import { usual } from './usual.ts';
 import type { Gauge, Instrument, State, Target } from './schema.ts';
 
 export const VERSION = 'v1';
 export const unitCodes = { 'in-lb': 'lb', 'mm-N': 'n', 'mm-kg': 'kg' } as const;
+
+/** One letter for each family but the electric one, which has none. */
+export const familyCodes: Readonly<Record<Family, string>> = {
+  'acoustic, phosphor bronze': 'a',
+  'acoustic, 80/20 bronze': 'b',
+  'classical, nylon': 'n',
+  'classical, fluorocarbon': 'f',
+};
+const familyCode = (family: Family | undefined): string => (family ? familyCodes[family] : '');
 
 /** A number with at most so many decimals and no trailing zeros. */
 export const number = (value: number, digits: number): string =>
@@ -26,8 +37,8 @@ const nameCode = (name: string): string =>
     /[A-Za-z0-9]/.test(c) ? c : c === ' ' ? '-' : `.${(c.codePointAt(0) ?? 0).toString(16)}.`,
   ).join('');
 
-const gaugeCode = ({ kind, gauge, unitWeight }: Gauge): string =>
-  `${kind === 'plain' ? 'p' : 'w'}${number(gauge, 2)}${unitWeight === undefined ? '' : `x${number(unitWeight * 1000, 4)}`}`;
+const gaugeCode = ({ kind, gauge, unitWeight, family }: Gauge): string =>
+  `${kind === 'plain' ? 'p' : 'w'}${number(gauge, 2)}${unitWeight === undefined ? '' : `x${number(unitWeight * 1000, 4)}`}${familyCode(family)}`;
 
 function bodyFields({ name, scale, a4 }: Instrument | Target): string[] {
   const treble = number(scale.treble * 1000, 2);
@@ -69,6 +80,8 @@ export function encode({ mine, other, units, trial, aim, bend }: State): string 
   if (rise !== String(usual.bend.rise)) fields.push(`br-${rise}`);
   if (bend.shown) fields.push('b-open');
   fields.push('to', ...bodyFields(other));
+  if (other.family) fields.push(`s-${familyCode(other.family)}`);
+  if (other.builtFor === 'nylon') fields.push('bt-nylon');
   fields.push(
     ...other.strings.map(({ note, pick }) => noteCode(note) + (pick ? `-${gaugeCode(pick)}` : '')),
   );

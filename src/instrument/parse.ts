@@ -9,7 +9,8 @@ import {
   noteName,
   noteNumber,
 } from '../physics/index.ts';
-import { gauges, nearestGauge } from './drawer.ts';
+import { drawerOf, nearestGauge } from './drawer.ts';
+import type { Family } from './families.ts';
 import { densityNumber, densityUnit, formatLength } from './format.ts';
 import { limits } from './limits.ts';
 import type { Gauge, Units } from './schema.ts';
@@ -179,8 +180,8 @@ export function parseA4(text: string): Parsed<number> {
   return good(read.value);
 }
 
-/** A gauge of the drawer: "10", ".010", "9.5", "46w", "46 wound". `kind` serves when the text does not say. */
-export function parseGauge(text: string, kind: Gauge['kind']): Parsed<Gauge> {
+/** A gauge of a family's drawer: "10", ".010", "9.5", "46w", "46 wound". `kind` serves when the text does not say. */
+export function parseGauge(text: string, kind: Gauge['kind'], family?: Family): Parsed<Gauge> {
   const read = readNumber(text);
   const kinds: Readonly<Record<string, Gauge['kind']>> = {
     '': kind,
@@ -192,12 +193,12 @@ export function parseGauge(text: string, kind: Gauge['kind']): Parsed<Gauge> {
   const said = read && entryOf(kinds, read.unit);
   if (!read || !said) return bad('Type a gauge in thousandths, such as 10, .010 or 46w.');
   const thou = read.value < 0.3 ? read.value * 1000 : read.value;
-  const list = gauges[said];
-  const near = nearestGauge(said, thou);
+  const list = drawerOf(family).gauges[said];
+  const near = nearestGauge(said, thou, family);
   if (Math.abs(near - thou) > 0.01) {
     return bad(
       `The drawer has ${said} gauges from ${list[0]} to ${list.at(-1)}; the nearest to ${Number(thou.toFixed(1))} is ${near}.`,
     );
   }
-  return good({ kind: said, gauge: near });
+  return good({ kind: said, gauge: near, ...(family && { family }) });
 }

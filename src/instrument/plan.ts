@@ -9,7 +9,8 @@ import {
   type Match,
   type Wanted,
 } from '../physics/index.ts';
-import { drawer, gaugeOf } from './drawer.ts';
+import { drawerOf, gaugeOf, physicalKind } from './drawer.ts';
+import type { Family } from './families.ts';
 import { once } from './once.ts';
 import { lengthOf, pullOf, pullsOf, totalPull, type Pull } from './pulls.ts';
 import type { Gauge, State } from './schema.ts';
@@ -99,7 +100,7 @@ export function askedOf(state: State, wanted = wantedPulls(state)): readonly Wan
       speakingLength: lengthOf(other, i),
       frequency: noteFrequency(other.strings[i]?.note ?? 'E4', other.a4),
       tension,
-      kind: aim.kinds === 'keep' ? kind : undefined,
+      kind: aim.kinds === 'keep' ? physicalKind(kind, other.family) : undefined,
     };
     return push === undefined || travel === undefined
       ? asked
@@ -113,7 +114,7 @@ export const planOf = once((state: State): Plan => {
   const wanted = wantedPulls(state);
   const asked = askedOf(state, wanted);
   const strings = other.strings.map((string, i) =>
-    plannedString(string, asked[i], wanted[i], other.a4),
+    plannedString(string, asked[i], wanted[i], other),
   );
   return {
     strings,
@@ -126,11 +127,11 @@ function plannedString(
   { note, pick }: { readonly note: string; readonly pick?: Gauge | undefined },
   asked: Wanted | undefined,
   want: WantedString | undefined,
-  a4: number,
+  { a4, family }: { readonly a4: number; readonly family?: Family | undefined },
 ): PlannedString {
   if (!asked || !want) throw new RangeError('strings and wanted pulls differ in number');
-  const best = bestMatch({ ...asked, drawer });
-  const gauge = pick ?? (best && gaugeOf(best.construction));
+  const best = bestMatch({ ...asked, drawer: drawerOf(family).constructions });
+  const gauge = pick ?? (best && gaugeOf(best.construction, family));
   const pull = gauge && pullOf({ gauge, note, a4, speakingLength: asked.speakingLength });
   const difference = pull && pull.tension / want.wanted - 1;
   return {

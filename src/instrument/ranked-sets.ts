@@ -2,8 +2,8 @@
 import { rankSets, type SetScore } from '../physics/index.ts';
 import { askedOf } from './plan.ts';
 import type { State } from './schema.ts';
-import { sets, type StringSet } from './sets.ts';
+import { setsOf, type StringSet } from './sets.ts';
 
 /** The trade's sets for as many strings, from the one that comes most evenly to the wanted pulls. */
 export const rankedSets = (state: State): readonly SetScore<StringSet>[] =>
-  rankSets({ strings: askedOf(state), sets });
+  rankSets({ strings: askedOf(state), sets: setsOf(state.other.family) });

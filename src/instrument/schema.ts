@@ -5,6 +5,7 @@
 import * as v from 'valibot';
 
 import { noteNumber } from '../physics/index.ts';
+import { familyNames } from './families.ts';
 import { limits } from './limits.ts';
 
 const between = ({ min, max }: { readonly min: number; readonly max: number }) =>
@@ -17,12 +18,16 @@ const note = v.pipe(
 );
 const kind = v.picklist(['plain', 'wound']);
 
+/** Whose drawer a gauge is from; that for electric instruments when not named. */
+const family = v.optional(v.picklist(familyNames));
+
 const gaugeFields = {
   kind,
   /** thousandths of an inch */
   gauge: between(limits.gauge),
   /** kg/m, when the reader knows it better than the drawer */
   unitWeight: v.optional(between(limits.unitWeight)),
+  family,
 };
 
 const stringSchema = v.object({ note, ...gaugeFields });
@@ -46,6 +51,10 @@ export const instrumentSchema = v.object({
 });
 export const targetSchema = v.object({
   ...body,
+  /** What the sheet picks from */
+  family,
+  /** What the instrument was made to carry; steel when not named */
+  builtFor: v.optional(v.picklist(['steel', 'nylon'])),
   strings: v.pipe(
     v.array(targetStringSchema),
     v.minLength(limits.strings.min),

@@ -2,6 +2,7 @@
 import setData from '../../content/data/sets.yaml';
 import type { Construction } from '../physics/index.ts';
 import { constructionOf } from './drawer.ts';
+import type { Family } from './families.ts';
 import type { Gauge } from './schema.ts';
 import { readGauge } from './workshop.ts';
 
@@ -11,9 +12,29 @@ export interface StringSet {
   readonly constructions: readonly Construction[];
 }
 
-export const sets: readonly StringSet[] = (
-  setData as { name: string; gauges: (string | number)[] }[]
-).map((d) => {
-  const list = d.gauges.map((g) => readGauge(String(g)));
-  return { name: d.name, gauges: list, constructions: list.map(constructionOf) };
-});
+interface SetData {
+  readonly name: string;
+  readonly gauges: readonly (string | number)[];
+  /** A family other than the electric one, or the first word of several families' names */
+  readonly on?: string;
+}
+
+const data = setData as readonly SetData[];
+const madeFor = new Map<Family | undefined, readonly StringSet[]>();
+
+/** The sets of a family, in the order of the data; those for electric instruments when none is named. */
+export function setsOf(family?: Family): readonly StringSet[] {
+  const made =
+    madeFor.get(family) ??
+    data
+      .filter(({ on }) => on === family || on === family?.split(',')[0])
+      .map(({ name, gauges }) => {
+        const list = gauges.map((g) => ({ ...readGauge(String(g)), ...(family && { family }) }));
+        return { name, gauges: list, constructions: list.map(constructionOf) };
+      });
+  madeFor.set(family, made);
+  return made;
+}
+
+/** The sets for electric instruments. */
+export const sets: readonly StringSet[] = setsOf();

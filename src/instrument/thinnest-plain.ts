@@ -1,5 +1,6 @@
-/** A plain wire to reckon with: the instrument's thinnest, or a ten where all its strings are wound. */
+/** A plain wire to reckon with: the instrument's thinnest, or a ten where none of its strings is one. */
 import { fromThousandths, linearDensity } from '../physics/index.ts';
+import { isSoft } from './families.ts';
 import type { Gauge, Instrument } from './schema.ts';
 
 export interface PlainWire {
@@ -11,7 +12,9 @@ export interface PlainWire {
 }
 
 export function thinnestPlain({ strings }: Instrument): PlainWire {
-  const plain = strings.filter(({ kind }) => kind === 'plain').map(({ gauge }) => gauge);
+  const plain = strings
+    .filter(({ kind, family }) => kind === 'plain' && !isSoft(family))
+    .map(({ gauge }) => gauge);
   const gauge = plain.length > 0 ? Math.min(...plain) : 10;
   const diameter = fromThousandths(gauge);
   return {

@@ -2,6 +2,7 @@
 import instruments from '../../content/data/instruments.yaml';
 import tuningData from '../../content/data/tunings.yaml';
 import { fromInches, STANDARD_A4 } from '../physics/index.ts';
+import { isSoft, type Family } from './families.ts';
 import { usual } from './usual.ts';
 import type { Gauge, Instrument, State, Target } from './schema.ts';
 
@@ -24,6 +25,8 @@ interface InstrumentData {
   readonly about: string;
   readonly scale: readonly number[];
   readonly strings: readonly string[];
+  /** What it is strung with, where that is not the electric drawer's */
+  readonly family?: Family;
 }
 
 // To the hundredth of a millimetre, as a link carries it: an instrument that comes back is recognised.
@@ -38,7 +41,7 @@ export const workshop: readonly WorkshopInstrument[] = (instruments as Instrumen
     a4: STANDARD_A4,
     strings: d.strings.map((text) => {
       const [note = 'E4', gauge = '10'] = text.split(' ');
-      return { note, ...readGauge(gauge) };
+      return { note, ...readGauge(gauge), ...(d.family && { family: d.family }) };
     }),
   }),
 );
@@ -66,13 +69,18 @@ export const tuningOf = (notes: readonly string[]): Tuning | undefined =>
     (t) => t.notes.length === notes.length && t.notes.every((note, i) => note === notes[i]),
   );
 
-/** An instrument with its gauges left open. */
-export const asTarget = ({ name, scale, a4, strings }: Instrument): Target => ({
-  name,
-  scale,
-  a4,
-  strings: strings.map(({ note }) => ({ note })),
-});
+/** An instrument with its gauges left open, to be strung from the same drawer. */
+export function asTarget({ name, scale, a4, strings }: Instrument): Target {
+  const family = strings[0]?.family;
+  return {
+    name,
+    scale,
+    a4,
+    strings: strings.map(({ note }) => ({ note })),
+    ...(family && { family }),
+    ...(isSoft(family) && { builtFor: 'nylon' }),
+  };
+}
 
 /** What a reader finds who has described nothing yet. */
 export const initialState: State = {

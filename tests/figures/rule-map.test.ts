@@ -83,6 +83,8 @@ describe('ruleMapOf', () => {
       avocet: 10,
       godwit: 45,
       lapwing: 'stands in',
+      sanderling: 12,
+      turnstone: 'stands in',
     });
   });
 

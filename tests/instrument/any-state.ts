@@ -1,7 +1,8 @@
 /** Any state that the site can be in: what the tests of the link share. */
 import fc from 'fast-check';
 
-import { gauges } from '../../src/instrument/drawer.ts';
+import { drawerOf } from '../../src/instrument/drawer.ts';
+import { familyNames } from '../../src/instrument/families.ts';
 import { limits } from '../../src/instrument/limits.ts';
 import { usual } from '../../src/instrument/usual.ts';
 import type { Gauge, Instrument, State, Target } from '../../src/instrument/schema.ts';
@@ -19,15 +20,20 @@ export const anyNote: fc.Arbitrary<string> = fc.constantFrom(...spellings);
 export const anyPlainNote = fc.integer(limits.note).map((n) => noteName(n));
 
 /** What the drawer has, or a string whose weight the reader has measured. */
+const anyFamily = fc.option(fc.constantFrom(...familyNames), { nil: undefined });
+const anyKind = fc.constantFrom('plain' as const, 'wound' as const);
+
 export const anyGauge: fc.Arbitrary<Gauge> = fc.oneof(
   fc
-    .constantFrom('plain' as const, 'wound' as const)
-    .chain((kind) => fc.constantFrom(...gauges[kind]).map((gauge) => ({ kind, gauge }))),
-  fc.record({
-    kind: fc.constantFrom('plain' as const, 'wound' as const),
-    gauge: within(limits.gauge),
-    unitWeight: within(limits.unitWeight),
-  }),
+    .tuple(anyKind, anyFamily)
+    .chain(([kind, family]) =>
+      fc
+        .constantFrom(...drawerOf(family).gauges[kind])
+        .map((gauge) => (family ? { kind, gauge, family } : { kind, gauge })),
+    ),
+  fc
+    .record({ kind: anyKind, gauge: within(limits.gauge), unitWeight: within(limits.unitWeight) })
+    .chain((gauge) => anyFamily.map((family) => (family ? { ...gauge, family } : gauge))),
 );
 
 const anyName = fc
@@ -48,6 +54,8 @@ export const anyInstrument: fc.Arbitrary<Instrument> = fc.record({
 
 const anyTarget: fc.Arbitrary<Target> = fc.record({
   ...anyBody,
+  family: anyFamily,
+  builtFor: fc.constantFrom(undefined, 'steel' as const, 'nylon' as const),
   strings: fc.array(fc.record({ note: anyNote, pick: fc.option(anyGauge, { nil: undefined }) }), {
     minLength: limits.strings.min,
     maxLength: limits.strings.max,

@@ -1,7 +1,8 @@
 import { describe, expect, it } from 'vitest';
 
 import sources from '../../content/data/sources.yaml';
-import { gauges } from '../../src/instrument/drawer.ts';
+import { drawerOf } from '../../src/instrument/drawer.ts';
+import { carrierOf, familyNames } from '../../src/instrument/families.ts';
 import { pullsOf } from '../../src/instrument/pulls.ts';
 import { limits } from '../../src/instrument/limits.ts';
 import { isState } from '../../src/instrument/schema.ts';
@@ -14,9 +15,10 @@ import {
   workshop,
   workshopInstrument,
 } from '../../src/instrument/workshop.ts';
-import { sets } from '../../src/instrument/sets.ts';
+import { setsOf } from '../../src/instrument/sets.ts';
 import {
   feltSources,
+  linearDensity,
   materials,
   noteNumber,
   strengthSource,
@@ -40,8 +42,14 @@ describe('the workshop', () => {
 
   it('strings them from the drawer, with nothing broken or strained beyond what is known', () => {
     for (const instrument of workshop) {
-      for (const { kind, gauge } of instrument.strings) expect(gauges[kind]).toContain(gauge);
-      for (const pull of pullsOf(instrument)) expect(['sound', 'caution']).toContain(pull.strain);
+      for (const { kind, gauge, family } of instrument.strings) {
+        expect(drawerOf(family).gauges[kind]).toContain(gauge);
+      }
+      for (const pull of pullsOf(instrument)) {
+        // A polymer has no least strength, only a wide range.
+        const soft = carrierOf(pull.construction) === 'polymer';
+        expect(soft ? ['unknown'] : ['sound', 'caution']).toContain(pull.strain);
+      }
     }
   });
 
@@ -62,23 +70,34 @@ describe('the workshop', () => {
   });
 });
 
+const everySet = [undefined, ...familyNames].flatMap((family) =>
+  setsOf(family).map((set) => ({ ...set, family })),
+);
+
 describe('the sets', () => {
+  it('are there for every family', () => {
+    for (const family of familyNames) expect(setsOf(family).length, family).toBeGreaterThan(1);
+  });
+
   it('hold gauges that the drawer has, exactly', () => {
-    for (const { name, gauges: list } of sets) {
-      for (const { kind, gauge } of list) expect(gauges[kind], name).toContain(gauge);
+    for (const { name, gauges: list, family } of everySet) {
+      for (const { kind, gauge } of list)
+        expect(drawerOf(family).gauges[kind], name).toContain(gauge);
     }
   });
 
-  it('get no thinner from one string to the next', () => {
-    for (const { name, gauges: list } of sets) {
-      const sizes = list.map((g) => g.gauge);
-      expect(sizes, name).toEqual([...sizes].sort((a, b) => a - b));
+  it('get no lighter from one string to the next', () => {
+    for (const { name, gauges: list, constructions } of everySet) {
+      // A wound nylon bass may be thinner than a plain treble: it is the weight that grows.
+      const weights = constructions.map((c) => linearDensity(c));
+      expect(weights, name).toEqual([...weights].sort((a, b) => a - b));
+      expect(list).toHaveLength(weights.length);
     }
   });
 
   it('are named once each and string no more than an instrument has', () => {
-    expect(repeated(sets.map((s) => s.name))).toEqual([]);
-    for (const { gauges: list } of sets) {
+    expect(repeated(setsOf().map((s) => s.name))).toEqual([]);
+    for (const { gauges: list } of everySet) {
       expect(list.length).toBeGreaterThanOrEqual(limits.strings.min);
       expect(list.length).toBeLessThanOrEqual(limits.strings.max);
     }

@@ -1,5 +1,5 @@
 /** The numbers of the chapter "Three things set the pull". */
-import { constructionOf, stepGauge } from '../../instrument/drawer.ts';
+import { bareGauge, constructionOf, stepGauge } from '../../instrument/drawer.ts';
 import {
   densityNumber,
   densityUnit,
@@ -51,7 +51,7 @@ const nextMass = (s: State): number => {
   const { gauge } = own(s);
   return (
     linearDensity(constructionOf(stepGauge(gauge, 1))) /
-      linearDensity(constructionOf({ kind: gauge.kind, gauge: gauge.gauge })) -
+      linearDensity(constructionOf(bareGauge(gauge))) -
     1
   );
 };

@@ -3,7 +3,7 @@ import { pullOf, pullsOf, type Pull } from '../../instrument/pulls.ts';
 import { limits } from '../../instrument/limits.ts';
 import type { Gauge, Instrument } from '../../instrument/schema.ts';
 import { workshopInstrument } from '../../instrument/workshop.ts';
-import { sets, type StringSet } from '../../instrument/sets.ts';
+import { setsOf, type StringSet } from '../../instrument/sets.ts';
 import { felt, fromInches } from '../../physics/index.ts';
 
 /** Differences of scale in inches. */
@@ -69,9 +69,10 @@ function gradingDistance(pulls: readonly Pull[], own: readonly Pull[]): number {
 }
 
 /** One set for each top string, from light to heavy: of several, the one graded most like the reader's. */
-function families(count: number, own: readonly Pull[], a4: number): readonly StringSet[] {
+function families({ strings, a4 }: Instrument, own: readonly Pull[]): readonly StringSet[] {
   const best = new Map<number, { set: StringSet; distance: number }>();
-  for (const set of sets.filter((s) => s.gauges.length === count)) {
+  const sets = setsOf(strings[0]?.family);
+  for (const set of sets.filter((s) => s.gauges.length === strings.length)) {
     const distance = gradingDistance(strung(set, own, a4, 0), own);
     const { gauge } = topOf(set);
     if (distance < (best.get(gauge)?.distance ?? Infinity)) best.set(gauge, { set, distance });
@@ -110,7 +111,7 @@ const same = (set: StringSet, { strings }: Instrument): boolean =>
 /** The map for an instrument whose own strings hold. */
 function drawn(instrument: Instrument, standsIn: boolean): RuleMapData | undefined {
   const own = pullsOf(instrument);
-  const list = families(instrument.strings.length, own, instrument.a4);
+  const list = families(instrument, own);
   if (list.length < FEWEST_FAMILIES) return undefined;
   const fits = (length: number): boolean =>
     length >= limits.scale.min && length <= limits.scale.max;

@@ -1,5 +1,5 @@
 /** What the three handles of one string hold, where each may go, and what a move of each does to the reader's state. */
-import { gauges, nearestGauge } from '../../instrument/drawer.ts';
+import { bareGauge, drawerOf, nearestGauge } from '../../instrument/drawer.ts';
 import { formatGauge, formatLength, formatNote } from '../../instrument/format.ts';
 import { parseAnyLength, parseGauge, parseNote, type Parsed } from '../../instrument/parse.ts';
 import { limits } from '../../instrument/limits.ts';
@@ -78,9 +78,9 @@ export function setNote(state: State, number: number): State {
 /** The drawer's gauges of the kind in hand from half the string's own to twice it, and its own among them. */
 export function gaugeHand(state: State): Hand {
   const { own, tried } = triedOf(state);
-  const { kind, gauge } = tried.gauge;
+  const { kind, gauge, family } = tried.gauge;
   const at = own.gauge.gauge;
-  const listed = gauges[kind].filter((g) => g >= at / 2 && g <= at * 2);
+  const listed = drawerOf(family).gauges[kind].filter((g) => g >= at / 2 && g <= at * 2);
   const stops = [...new Set([...listed, ...(kind === own.gauge.kind ? [at] : []), gauge])].sort(
     (a, b) => a - b,
   );
@@ -101,12 +101,12 @@ export function gaugeHand(state: State): Hand {
 const setWhole = (state: State, gauge: Gauge): State => {
   const { own } = triedOf(state);
   const back = gauge.kind === own.gauge.kind && gauge.gauge === own.gauge.gauge;
-  return withTrial(state, { gauge: back ? undefined : { kind: gauge.kind, gauge: gauge.gauge } });
+  return withTrial(state, { gauge: back ? undefined : bareGauge(gauge) });
 };
 
 /** A gauge in thousandths, of the kind in hand. */
 export const setGauge = (state: State, gauge: number): State =>
-  setWhole(state, { kind: triedOf(state).tried.gauge.kind, gauge });
+  setWhole(state, { ...triedOf(state).tried.gauge, gauge });
 
 /** What the handles accept when a value is typed: the same ranges, said in the same units. */
 export function parseLength(state: State, typed: string): Parsed<number> {
@@ -131,13 +131,13 @@ export function parsePitch(state: State, typed: string): Parsed<number> {
 
 export function parseStringGauge(state: State, typed: string): Parsed<Gauge> {
   const { own, tried } = triedOf(state);
-  const parsed = parseGauge(typed, tried.gauge.kind);
+  const parsed = parseGauge(typed, tried.gauge.kind, tried.gauge.family);
   if (!parsed.ok) return parsed;
-  const { kind, gauge } = parsed.value;
+  const { kind, gauge, family } = parsed.value;
   const at = own.gauge.gauge;
   if (gauge >= at / 2 && gauge <= at * 2) return parsed;
-  const [low, high] = [Math.max(at / 2, gauges[kind][0] ?? 0), at * 2].map((g) =>
-    nearestGauge(kind, g),
+  const [low, high] = [Math.max(at / 2, drawerOf(family).gauges[kind][0] ?? 0), at * 2].map((g) =>
+    nearestGauge(kind, g, family),
   );
   return {
     ok: false,

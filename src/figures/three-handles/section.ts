@@ -1,5 +1,5 @@
 /** A string cut square across, in shares of its radius: a solid wire, or a core and the rings of its wraps. */
-import { constructionOf } from '../../instrument/drawer.ts';
+import { bareGauge, constructionOf } from '../../instrument/drawer.ts';
 import type { Gauge } from '../../instrument/schema.ts';
 import { layers } from '../../physics/index.ts';
 
@@ -18,8 +18,8 @@ export const hexagon = (radius: number): string =>
   }).join(' ');
 
 /** A string whose unit weight alone is known is drawn as the drawer's of its gauge. */
-export function sectionOf({ kind, gauge }: Gauge): Section {
-  const construction = constructionOf({ kind, gauge });
+export function sectionOf(gauge: Gauge): Section {
+  const construction = constructionOf(bareGauge(gauge));
   if (construction.kind !== 'wound') return { core: 0, rings: [] };
   const rings = layers(construction).map(({ inner }) => inner / construction.diameter);
   return { core: rings[0] ?? 0, rings };
