@@ -3,6 +3,7 @@
  * Arrow: one step; Shift+arrow: a finer one; Page: a larger one; Home and End: the ends; Escape: back to before the drag.
  */
 import type { Attachment } from 'svelte/attachments';
+import { moving } from './moving.svelte.ts';
 import { keyedStop, nearestStop } from './stops.ts';
 
 export interface Slide {
@@ -96,6 +97,7 @@ export function slide(get: () => Slide): Attachment<HTMLElement> {
       };
       element.setPointerCapture(event.pointerId);
       element.dataset.dragging = '';
+      moving.begin();
     };
     const move = (event: PointerEvent): void => {
       if (!drag || drag.pointer !== event.pointerId || drag.scale === 0) return;
@@ -107,6 +109,7 @@ export function slide(get: () => Slide): Attachment<HTMLElement> {
     const stop = (): void => {
       drag = undefined;
       delete element.dataset.dragging;
+      moving.end();
       get().ondone();
     };
     const up = (event: PointerEvent): void => {
