@@ -89,13 +89,17 @@ export async function scrollThrough(page: Page): Promise<void> {
     }
   });
   // What a quick scroll left behind is brought into sight, so that nothing waits for a reader who has passed.
-  const waiting = page.locator('astro-island[ssr] > :not(template)');
-  while ((await waiting.count()) > 0) {
-    const before = await waiting.count();
-    await waiting.first().evaluate((element) => element.scrollIntoView({ block: 'center' }));
+  // Counted and scrolled to in one step: an island may come alive at any moment.
+  const nextInSight = () =>
+    page.evaluate(() => {
+      const waiting = document.querySelectorAll('astro-island[ssr] > :not(template)');
+      waiting[0]?.scrollIntoView({ block: 'center' });
+      return waiting.length;
+    });
+  for (let left = await nextInSight(); left > 0; left = await nextInSight()) {
     await page.waitForFunction(
       (count) => document.querySelectorAll('astro-island[ssr] > :not(template)').length < count,
-      before,
+      left,
     );
   }
   await hydrated(page);

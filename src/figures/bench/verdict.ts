@@ -25,26 +25,29 @@ const listed = (words: readonly string[]): string =>
 function bentVerdict(bends: readonly (BentString | undefined)[]): string {
   const strung = bends.filter((b) => b !== undefined);
   const breaking = strung.filter((b) => b.breaks).length;
-  if (breaking > 0) return `${strings(breaking)} may break in this bend; the sheet says which.`;
+  if (breaking > 0)
+    return `${strings(breaking, strung.length)} may break in this bend; the sheet says which.`;
   const judged = strung.filter((b) => b.verdict);
   if (judged.length === 0) return 'No bend can be judged here.';
   const outside = judged.filter((b) => b.verdict !== 'probably not felt').length;
   const found =
     outside === 0
       ? 'Pull, push and travel lie inside their inner bands.'
-      : `${strings(outside)} ${outside === 1 ? 'lies' : 'lie'} outside an inner band, in pull, push or travel; the sheet says which.`;
+      : `${strings(outside, strung.length)} ${outside === 1 ? 'lies' : 'lie'} outside an inner band, in pull, push or travel; the sheet says which.`;
   const rest = strung.length - judged.length;
   return rest === 0
     ? found
     : `${found} ${rest === 1 ? 'One bend' : `${rest} bends`} can’t be judged.`;
 }
 
-const strings = (count: number): string => (count === 1 ? 'One string' : `${count} strings`);
+/** So many of them, as a sentence begins. */
+const strings = (count: number, of: number): string =>
+  count === 1 ? 'One string' : count === of ? `All ${of} strings` : `${count} strings`;
 
 function pullVerdict({ strings: all }: Plan): string {
   const outside = all.filter((s) => s.felt && s.felt !== 'probably not felt').length;
   if (outside === 0) return 'Every string’s pull is within 7\u00a0% of the aim.';
-  return `${strings(outside)} ${outside === 1 ? 'lies' : 'lie'} outside the inner band; the sheet says which.`;
+  return `${strings(outside, all.length)} ${outside === 1 ? 'lies' : 'lie'} outside the inner band; the sheet says which.`;
 }
 
 /** One sentence for the whole sheet; `bends` is left out while only the pull is judged. */
