@@ -93,7 +93,6 @@ export function weightLine(c: Construction): WeightLine {
 export const plainLines = drawer.filter((c) => c.kind === 'plain').map(weightLine);
 export const woundLines = drawer.filter((c) => c.kind === 'wound').map(weightLine);
 
-export const familyNames = Object.keys(families) as readonly Family[];
 export const linesOf = (family: Family, kind: Construction['kind']): readonly WeightLine[] =>
   families[family].filter((c) => c.kind === kind).map(weightLine);
 
