@@ -13,6 +13,13 @@ import { yamlData } from './.tools/yaml-plugin.mjs';
 const site = process.env.SITE_URL ?? 'https://speaking-length.example';
 const base = process.env.SITE_BASE ?? '/';
 
+// What most figures need comes as one file: many small ones compress worse and ask more often.
+const core = {
+  name: 'core',
+  test: /node_modules\/svelte|src\/(instrument|physics|figures\/kit)|content\/data/,
+  minShareCount: 10,
+};
+
 export default defineConfig({
   site,
   base,
@@ -25,7 +32,10 @@ export default defineConfig({
     }),
   },
   integrations: [svelte(), mdx(), sitemap()],
-  vite: { plugins: [yamlData(), katexCss()] },
+  vite: {
+    plugins: [yamlData(), katexCss()],
+    build: { rollupOptions: { output: { advancedChunks: { groups: [core] } } } },
+  },
   build: { inlineStylesheets: 'never' },
   devToolbar: { enabled: false },
 });

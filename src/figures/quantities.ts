@@ -3,70 +3,15 @@
  * chapter, `\live{eq.T}` in an equation. Worked out from the same physics as the figures; rendered at build for the
  * workshop's instrument.
  */
-import {
-  forceNumber,
-  formatDensity,
-  formatDifference,
-  formatForce,
-  formatFrequency,
-  formatGauge,
-  formatLength,
-  formatNote,
-  formatTotal,
-} from '../instrument/format.ts';
-import { pullsOf, totalPull } from '../instrument/pulls.ts';
-import type { State } from '../instrument/schema.ts';
 import { initialState } from '../instrument/workshop.ts';
-import { gramsPerMetre } from '../physics/index.ts';
-import { speakingLength } from './quantities/speaking-length.ts';
-import { twoGuitars } from './quantities/two-guitars-one-feel.ts';
-import { threeThings } from './quantities/three-things-set-the-pull.ts';
-import { lengthRatioOf, mainScale, triedOf } from './trial.ts';
+import { quantities as common, type Quantity } from './quantities/common.ts';
+import { quantities as speakingLength } from './quantities/speaking-length.ts';
+import { quantities as threeThings } from './quantities/three-things-set-the-pull.ts';
+import { quantities as twoGuitars } from './quantities/two-guitars-one-feel.ts';
 
-export type Quantity = (state: State) => string;
-
-const instrument: Readonly<Record<string, Quantity>> = {
-  'mine.name': ({ mine }) => mine.name || 'your instrument',
-  'mine.scale': (s) => formatLength(mainScale(s), s.units),
-  'mine.total': (s) => formatTotal(totalPull(pullsOf(s.mine)), s.units),
-};
-
-/** The string in hand as it is. */
-const own: Readonly<Record<string, Quantity>> = {
-  'own.note': (s) => formatNote(triedOf(s).own.note),
-  'own.gauge': (s) => formatGauge(triedOf(s).own.gauge),
-  'own.length': (s) => formatLength(triedOf(s).own.speakingLength, s.units),
-  'own.frequency': (s) => formatFrequency(triedOf(s).own.frequency),
-  'own.density': (s) => formatDensity(triedOf(s).own.linearDensity, s.units),
-  'own.pull': (s) => formatForce(triedOf(s).own.tension, s.units),
-};
-
-/** The string in hand as tried out. */
-const trial: Readonly<Record<string, Quantity>> = {
-  'trial.note': (s) => formatNote(triedOf(s).tried.note),
-  'trial.gauge': (s) => formatGauge(triedOf(s).tried.gauge),
-  'trial.length': (s) => formatLength(triedOf(s).tried.speakingLength, s.units),
-  'trial.frequency': (s) => formatFrequency(triedOf(s).tried.frequency),
-  'trial.density': (s) => formatDensity(triedOf(s).tried.linearDensity, s.units),
-  'trial.pull': (s) => formatForce(triedOf(s).tried.tension, s.units),
-  'trial.change': (s) => formatDifference(triedOf(s).tried.tension / triedOf(s).own.tension - 1),
-  'trial.lengthChange': (s) => formatDifference(lengthRatioOf(s) - 1),
-  'trial.scale': (s) => formatLength(mainScale(s) * lengthRatioOf(s), s.units),
-};
-
-/** Bare SI numbers for the equations, which carry their units themselves. */
-const equation: Readonly<Record<string, Quantity>> = {
-  'eq.mu': (s) => gramsPerMetre(triedOf(s).tried.linearDensity).toPrecision(4),
-  'eq.L': (s) => triedOf(s).tried.speakingLength.toFixed(4),
-  'eq.f': (s) => triedOf(s).tried.frequency.toFixed(1),
-  'eq.T': (s) => forceNumber(triedOf(s).tried.tension, 'mm-N'),
-};
-
-export const quantities: Readonly<Record<string, Quantity>> = {
-  ...instrument,
-  ...own,
-  ...trial,
-  ...equation,
+/** All of them, for the build; in the browser a chapter loads its own. */
+const all: Readonly<Record<string, Quantity>> = {
+  ...common,
   ...threeThings,
   ...speakingLength,
   ...twoGuitars,
@@ -74,8 +19,7 @@ export const quantities: Readonly<Record<string, Quantity>> = {
 
 /** What a quantity reads before the reader acts; throws RangeError for a name that is not there. */
 export function liveText(key: string): string {
-  const quantity = quantities[key];
-  if (!quantity)
-    throw new RangeError(`key is "${key}"; permitted: ${Object.keys(quantities).join(', ')}`);
+  const quantity = all[key];
+  if (!quantity) throw new RangeError(`key is "${key}"; permitted: ${Object.keys(all).join(', ')}`);
   return quantity(initialState);
 }

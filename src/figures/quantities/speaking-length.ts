@@ -11,7 +11,7 @@ import { FELT_LOW, fromInches } from '../../physics/index.ts';
 import { lengthForChange, pullChange, squareParts } from '../../instrument/length-law.ts';
 import { readingOf } from '../measure/reading.ts';
 import { isSame, laidOn, totalText } from '../neck/laid.ts';
-import type { Quantity } from '../quantities.ts';
+import type { Quantity } from './common.ts';
 import { lengthRatioOf, mainScale } from '../trial.ts';
 
 const INCH = fromInches(1);
@@ -29,7 +29,7 @@ const shorter = (s: State) => squareParts(mainScale(s), mainScale(s) - INCH);
 const band = (change: number) => (s: State) => lengthForChange(mainScale(s), change);
 const bare = (share: number): string => (share * 100).toFixed(2);
 
-export const speakingLength: Readonly<Record<string, Quantity>> = {
+export const quantities: Readonly<Record<string, Quantity>> = {
   'speaking.inchOf25': () => formatShare(inch25.strip, 1),
   'speaking.cornerOf25': () => formatShare(inch25.corner, 1),
   'speaking.inchOn25': () => formatShare(inch25.whole, 1),

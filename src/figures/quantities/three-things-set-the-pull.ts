@@ -30,7 +30,7 @@ import {
   tensionRatio,
   waveSpeed,
 } from '../../physics/index.ts';
-import type { Quantity } from '../quantities.ts';
+import type { Quantity } from './common.ts';
 import { triedOf } from '../trial.ts';
 
 const SEMITONE = 2 ** (1 / 12);
@@ -69,7 +69,7 @@ const divisors: Readonly<Record<Units, string>> = {
   'mm-kg': grouped(STANDARD_GRAVITY * 1e9),
 };
 
-export const threeThings: Readonly<Record<string, Quantity>> = {
+export const quantities: Readonly<Record<string, Quantity>> = {
   'three.ownMu': (s) => gramsPerMetre(own(s).linearDensity).toPrecision(4),
   'three.ownKg': (s) => own(s).linearDensity.toPrecision(4),
   'three.ownL': (s) => own(s).speakingLength.toFixed(4),

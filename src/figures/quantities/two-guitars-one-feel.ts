@@ -13,7 +13,7 @@ import { compared } from '../../instrument/pair.ts';
 import type { Gauge } from '../../instrument/schema.ts';
 import { fromInches, linearDensity, tensionRatio } from '../../physics/index.ts';
 import { residualsOf, summaryOf } from '../pair/residuals.ts';
-import type { Quantity } from '../quantities.ts';
+import type { Quantity } from './common.ts';
 
 const name = (text: string): string => text || 'your instrument';
 const thou = (gauge: number): string => gauge.toFixed(2);
@@ -116,7 +116,7 @@ const constant: Readonly<Record<string, Quantity>> = {
     ),
 };
 
-export const twoGuitars: Readonly<Record<string, Quantity>> = {
+export const quantities: Readonly<Record<string, Quantity>> = {
   ...pair,
   ...top,
   ...equation,
