@@ -1,6 +1,6 @@
 /** What a plan asks the person at the bench to check and to beware of: a pure function, so that page, print and test agree. */
 import { CAUTION_SHARE, felt, noteFrequency } from '../physics/index.ts';
-import { steelOnNylon } from './families.ts';
+import { steelOnNylon } from './carrier.ts';
 import { formatDifference } from './format.ts';
 import type { Plan } from './plan.ts';
 import type { State } from './schema.ts';

@@ -19,8 +19,9 @@ import {
   type Felt,
   type Sensation,
 } from '../physics/index.ts';
+import { wantedBends } from './bend-aims.ts';
 import { once } from './once.ts';
-import { planOf, wantedBends, weighsBends } from './plan.ts';
+import { planOf, weighsBends } from './plan.ts';
 import type { Pull } from './pulls.ts';
 import type { State } from './schema.ts';
 

@@ -1,4 +1,5 @@
 /** Reads the text of a link. It never throws: what is out of range is clamped and told, what is unknown is ignored. */
+import './bend-aims.ts';
 import { noteName, noteNumber } from '../physics/index.ts';
 import { nearestGauge } from './drawer.ts';
 import { familyNames, type Family } from './families.ts';

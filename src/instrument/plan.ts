@@ -1,10 +1,9 @@
 /** The stringing plan: for each string of the instrument to be strung, what is picked and how it compares. */
 import {
-  bestMatch,
   felt,
-  feelOf,
+  nearestPull,
   noteFrequency,
-  type Feel,
+  type Construction,
   type Felt,
   type Match,
   type Wanted,
@@ -65,47 +64,36 @@ function wantedPulls({ mine, other, aim }: State): readonly WantedString[] {
   });
 }
 
-/** Mean of what is known; undefined when nothing is. */
-function meanOf(values: readonly (number | undefined)[]): number | undefined {
-  const known = values.filter((v) => v !== undefined);
-  return known.length > 0 ? known.reduce((sum, v) => sum + v, 0) / known.length : undefined;
-}
-
-/**
- * Push (N) and travel (m) of the chosen bend that the aim asks for on each string. The aim's factor is one of force: the
- * push takes it as the pull does, the travel stays as on `mine`.
- */
-export const wantedBends = once(
-  ({ mine, other, aim, bend: { fret, rise } }): readonly Omit<Feel, 'pull'>[] => {
-    const own = pullsOf(mine).map((pull) => feelOf({ ...pull, fret, rise }));
-    const mean = { push: meanOf(own.map((f) => f.push)), travel: meanOf(own.map((f) => f.travel)) };
-    return other.strings.map((_, i) => {
-      const { push, travel } = aim.mode === 'even' ? mean : (own[i] ?? own.at(-1) ?? mean);
-      return { push: push === undefined ? undefined : push * aim.factor, travel };
-    });
-  },
-);
-
 /** True when the aim weighs more than the pull. */
 export const weighsBends = ({ aim: { weights } }: State): boolean =>
   weights.push + weights.travel > 0;
 
-/** What is asked of each string. One whose reference has an unknown stretch, or can't be bent so far, is matched by its pull. */
+/** Works out what to pick when the aim weighs more than the pull. */
+export interface BendAims {
+  readonly asked: (state: State, byPull: readonly Wanted[]) => readonly Wanted[];
+  readonly best: (
+    wanted: Wanted & { readonly drawer: readonly Construction[] },
+  ) => Match | undefined;
+}
+let bendAims: BendAims | undefined;
+
+/** `bend-aims.ts` brings itself in. What can make a state that needs it, the aim's fields and the reading of links, loads it first. */
+export function bringBendAims(aims: BendAims): void {
+  bendAims = aims;
+}
+
+/** What is asked of each string. */
 export function askedOf(state: State, wanted = wantedPulls(state)): readonly Wanted[] {
-  const { other, aim, bend } = state;
-  const bends = weighsBends(state) ? wantedBends(state) : [];
-  return wanted.map(({ wanted: tension, kind }, i) => {
-    const { push, travel } = bends[i] ?? {};
-    const asked: Wanted = {
-      speakingLength: lengthOf(other, i),
-      frequency: noteFrequency(other.strings[i]?.note ?? 'E4', other.a4),
-      tension,
-      kind: aim.kinds === 'keep' ? physicalKind(kind, other.family) : undefined,
-    };
-    return push === undefined || travel === undefined
-      ? asked
-      : { ...asked, push, travel, bend: { fret: bend.fret, rise: bend.rise }, aim: aim.weights };
-  });
+  const { other, aim } = state;
+  const byPull = wanted.map(({ wanted: tension, kind }, i) => ({
+    speakingLength: lengthOf(other, i),
+    frequency: noteFrequency(other.strings[i]?.note ?? 'E4', other.a4),
+    tension,
+    kind: aim.kinds === 'keep' ? physicalKind(kind, other.family) : undefined,
+  }));
+  if (!weighsBends(state)) return byPull;
+  if (!bendAims) throw new Error('bend-aims.ts is not loaded, and the aim weighs a bend');
+  return bendAims.asked(state, byPull);
 }
 
 /** Works out the plan of a state: a pure function of it, worked once. */
@@ -130,7 +118,8 @@ function plannedString(
   { a4, family }: { readonly a4: number; readonly family?: Family | undefined },
 ): PlannedString {
   if (!asked || !want) throw new RangeError('strings and wanted pulls differ in number');
-  const best = bestMatch({ ...asked, drawer: drawerOf(family).constructions });
+  const match = asked.aim && bendAims ? bendAims.best : nearestPull;
+  const best = match({ ...asked, drawer: drawerOf(family).constructions });
   const gauge = pick ?? (best && gaugeOf(best.construction, family));
   const pull = gauge && pullOf({ gauge, note, a4, speakingLength: asked.speakingLength });
   const difference = pull && pull.tension / want.wanted - 1;

@@ -7,7 +7,8 @@
  */
 import type { Construction } from './construction.ts';
 import type { Entry } from './entries.ts';
-import { feelOf, type BendAsked, type Sensation } from './feel.ts';
+import { feelOf, type BendAsked } from './feel.ts';
+import type { Sensation } from './felt.ts';
 import { inRange } from './guard.ts';
 
 /** One sensation alone, or weights of several: a weight of two counts a difference twice as much in the square. */

@@ -5,9 +5,9 @@
 import type { Aim, AimedResidual } from './aim.ts';
 import { nearestInFeel } from './aim.ts';
 import { linearDensity, type Construction } from './construction.ts';
-import { entriesOf, firstAtLeast, type Entry } from './entries.ts';
+import { entriesOf } from './entries.ts';
 import type { BendAsked } from './feel.ts';
-import { frequencyRange, inPositive, speakingLengthRange, tensionRange } from './guard.ts';
+import { candidateOf, checkWanted, holdsAt, matchOf, nearestPull } from './nearest-pull.ts';
 import { strainState, strengthShare } from './strength.ts';
 import { tension as tensionOf } from './tension.ts';
 
@@ -48,34 +48,6 @@ export interface Match extends Candidate {
   readonly aimed?: AimedResidual;
 }
 
-// A residual this small is rounding: the drawer holds exactly what was wanted.
-const EXACT = 1e-9;
-
-function check({ speakingLength, frequency, tension }: Wanted): void {
-  inPositive('speakingLength', speakingLength, speakingLengthRange);
-  inPositive('frequency', frequency, frequencyRange);
-  inPositive('tension', tension, tensionRange);
-}
-
-/** Share of the minimum strength under `pull` N: as `strengthShare`, from what the entry already knows. */
-const shareOf = ({ area, strength }: Entry, pull: number): number | undefined =>
-  strength === undefined ? undefined : pull / area / strength;
-
-/** Whether the pull at this speed of waves (twice length times pitch, m/s) leaves the string whole. */
-const holdsAt = (entry: Entry, speed: number): boolean =>
-  strainState(shareOf(entry, entry.density * speed * speed)) !== 'broken';
-
-function candidateOf(
-  entry: Entry | undefined,
-  speed: number,
-  wanted: number,
-): Candidate | undefined {
-  if (!entry) return undefined;
-  const pull = entry.density * speed * speed;
-  const { construction } = entry;
-  return { construction, tension: pull, residual: pull / wanted - 1, share: shareOf(entry, pull) };
-}
-
 /**
  * The drawer's best string for the wanted tension (N) at this length (m) and pitch (Hz), by the smallest relative
  * difference, with its neighbours. A string that the pull would break is never picked. Undefined when none is left.
@@ -89,53 +61,16 @@ export function bestMatch(
 }
 
 function bestOf(wanted: Wanted, drawer: readonly Construction[]): Match | undefined {
-  check(wanted);
-  const { tension, aim } = wanted;
+  const { aim } = wanted;
+  return aim === undefined || aim === 'pull'
+    ? nearestPull({ ...wanted, drawer })
+    : bestInFeel(wanted, drawer);
+}
+
+function bestInFeel(wanted: Wanted, drawer: readonly Construction[]): Match | undefined {
+  checkWanted(wanted);
   const entries = entriesOf(drawer, wanted.kind);
   const speed = 2 * wanted.speakingLength * wanted.frequency;
-  if (aim !== undefined && aim !== 'pull') return bestInFeel(wanted, entries, speed);
-  const split = firstAtLeast(entries, tension / (speed * speed));
-  // Walk outwards from the ideal on either side to the nearest string that holds.
-  let above = split;
-  while (above < entries.length && !holdsAt(entries[above]!, speed)) above += 1;
-  let below = split - 1;
-  while (below >= 0 && !holdsAt(entries[below]!, speed)) below -= 1;
-  const missOf = (at: number): number => {
-    const entry = entries[at];
-    return entry ? Math.abs((entry.density * speed * speed) / tension - 1) : Infinity;
-  };
-  const at = missOf(below) <= missOf(above) ? below : above;
-  const pick = candidateOf(entries[at], speed, tension);
-  if (!pick) return undefined;
-  const drawerEnd =
-    split === 0 && pick.residual > EXACT
-      ? 'lightest'
-      : split === entries.length && pick.residual < -EXACT
-        ? 'heaviest'
-        : undefined;
-  return matchOf(pick, entries, at, speed, tension, drawerEnd);
-}
-
-function matchOf(
-  pick: Candidate,
-  entries: readonly Entry[],
-  at: number,
-  speed: number,
-  wanted: number,
-  drawerEnd: Match['drawerEnd'],
-): Match {
-  return {
-    construction: pick.construction,
-    tension: pick.tension,
-    residual: pick.residual,
-    share: pick.share,
-    lighter: candidateOf(entries[at - 1], speed, wanted),
-    heavier: candidateOf(entries[at + 1], speed, wanted),
-    drawerEnd,
-  };
-}
-
-function bestInFeel(wanted: Wanted, entries: readonly Entry[], speed: number): Match | undefined {
   const found = nearestInFeel({ ...wanted, entries, holds: (entry) => holdsAt(entry, speed) });
   const pick = found && candidateOf(entries[found.index], speed, wanted.tension);
   if (!pick) return undefined;
@@ -189,7 +124,7 @@ export function rankSets<S extends { readonly constructions: readonly Constructi
   strings: readonly Wanted[];
   sets: readonly S[];
 }): readonly SetScore<S>[] {
-  strings.forEach(check);
+  strings.forEach(checkWanted);
   return sets
     .filter(({ constructions }) => constructions.length === strings.length)
     .filter(({ constructions }) =>

@@ -1,7 +1,8 @@
 import { describe, expect, it } from 'vitest';
 
 import { bendsOf, COVERAGE, doubtsOf, shownBends } from '../../src/instrument/bends.ts';
-import { planOf, wantedBends } from '../../src/instrument/plan.ts';
+import { wantedBends } from '../../src/instrument/bend-aims.ts';
+import { planOf } from '../../src/instrument/plan.ts';
 import type { State } from '../../src/instrument/schema.ts';
 import { asTarget, initialState, workshopInstrument } from '../../src/instrument/workshop.ts';
 import {

@@ -2,7 +2,8 @@ import { describe, expect, it } from 'vitest';
 
 import sources from '../../content/data/sources.yaml';
 import { drawerOf } from '../../src/instrument/drawer.ts';
-import { carrierOf, familyNames } from '../../src/instrument/families.ts';
+import { carrierOf } from '../../src/instrument/carrier.ts';
+import { familyNames } from '../../src/instrument/families.ts';
 import { pullsOf } from '../../src/instrument/pulls.ts';
 import { limits } from '../../src/instrument/limits.ts';
 import { isState } from '../../src/instrument/schema.ts';

@@ -1,7 +1,8 @@
 import { describe, expect, it } from 'vitest';
 
 import { drawer } from '../../src/instrument/drawer.ts';
-import { carrierOf, families, steelOnNylon, type Family } from '../../src/instrument/families.ts';
+import { carrierOf, steelOnNylon } from '../../src/instrument/carrier.ts';
+import { families, type Family } from '../../src/instrument/families.ts';
 import {
   bestMatch,
   feelOf,

@@ -1,7 +1,8 @@
 import { describe, expect, it } from 'vitest';
 
 import { drawer, gaugeOf } from '../../src/instrument/drawer.ts';
-import { leftOn, planOf, wantedBends } from '../../src/instrument/plan.ts';
+import { wantedBends } from '../../src/instrument/bend-aims.ts';
+import { leftOn, planOf } from '../../src/instrument/plan.ts';
 import { rankedSets } from '../../src/instrument/ranked-sets.ts';
 import { lengthOf, pullOf, pullsOf, totalPull } from '../../src/instrument/pulls.ts';
 import type { State } from '../../src/instrument/schema.ts';

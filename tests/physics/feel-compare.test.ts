@@ -2,14 +2,8 @@ import fc from 'fast-check';
 import { expect, test } from 'vitest';
 
 import { bendTo } from '../../src/physics/bend.ts';
-import {
-  compareFeel,
-  felt,
-  feelOf,
-  feltThresholds,
-  lateralStiffness,
-  type Strung,
-} from '../../src/physics/feel.ts';
+import { compareFeel, feelOf, lateralStiffness, type Strung } from '../../src/physics/feel.ts';
+import { felt, feltThresholds } from '../../src/physics/felt.ts';
 import { stoppedLength } from '../../src/physics/frets.ts';
 import { fromInches, fromThousandths } from '../../src/physics/units.ts';
 import { any, anyPlain, expectRatio, expectRefused, notFinite, notPositive } from './kit.ts';

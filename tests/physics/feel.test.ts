@@ -1,7 +1,8 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
 
-import { felt, FELT_HIGH, FELT_LOW, relativeDifference } from '../../src/physics/feel.ts';
+import { relativeDifference } from '../../src/physics/feel.ts';
+import { felt, FELT_HIGH, FELT_LOW } from '../../src/physics/felt.ts';
 import { any, expectRefused, notFinite, notPositive } from './kit.ts';
 
 const states = ['probably not felt', 'depends on the hand', 'probably felt'] as const;
