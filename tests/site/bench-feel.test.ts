@@ -106,7 +106,7 @@ describe.each([
     const group = page.getByRole('group', { name: 'What to match' });
     await group.getByRole('radio', { name: 'Pull', exact: true }).focus();
     await page.keyboard.press('ArrowRight');
-    expect(await group.getByRole('radio', { name: 'Push of a bend' }).isChecked()).toBe(true);
+    expect(await group.getByRole('radio', { name: 'Bend’s push' }).isChecked()).toBe(true);
     const push = picked(aimed({ pull: 0, push: 1, travel: 0 }));
     expect(push).not.toEqual(picked(state));
     await expect.poll(() => gauges(page)).toEqual(push);
