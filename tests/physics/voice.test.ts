@@ -71,7 +71,7 @@ test('the samples’ own spectrum is as high as the pluck says: sin(n pi p)/n on
     const samples = pluckedTone({ ...still, duration: 1, sampleRate });
     const all = pluckedPartials({ ...still, count: 6 });
     const heights = all.map((p) => spectrumAt(samples, p.frequency));
-    all.forEach((p, i) => {
+    all.forEach((_, i) => {
       const n = i + 1;
       const shape = Math.abs(Math.sin(0.2 * n * Math.PI)) / (heard === 'saddle' ? n : n * n);
       const first = Math.sin(0.2 * Math.PI);

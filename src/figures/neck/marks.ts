@@ -42,9 +42,9 @@ export function marksOf({ scale: { treble } }: Instrument): readonly number[] {
   const near = usualScales.filter(
     ({ length }) => length > treble * SHORTER && length < treble * LONGER,
   );
-  // What stands within a twentieth of an inch of another mark would be drawn on top of it.
+  // What stands within a fifth of an inch of another mark would be drawn on top of it.
   const apart = (marks: readonly number[], length: number): boolean =>
-    marks.every((mark) => Math.abs(mark - length) > fromInches(0.05));
+    marks.every((mark) => Math.abs(mark - length) > fromInches(0.2));
   const byDistance = (a: number, b: number): number => Math.abs(a - treble) - Math.abs(b - treble);
   const own = near.filter((s) => s.workshop.length > 0).map((s) => s.length);
   const others = near.filter((s) => s.workshop.length === 0).map((s) => s.length);
