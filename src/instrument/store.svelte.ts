@@ -18,6 +18,8 @@ class Store {
   #past: readonly State[] = $state.raw([]);
   #future: readonly State[] = $state.raw([]);
   #notice: string = $state('');
+  /** What stood at an address that names no state, for as long as it names none. */
+  #unnamed: State | undefined;
   #opened = false;
   #toldOfMemory = false;
 
@@ -95,6 +97,7 @@ class Store {
     window.addEventListener('keydown', (event) => this.#shortcut(event));
     const remembered = recall(MEMORY);
     if (remembered !== undefined) await this.#readMemory(remembered);
+    this.#unnamed = this.#settled;
     await this.#readLink({ push: remembered !== undefined });
   }
 
@@ -124,19 +127,28 @@ class Store {
 
   async #readLink({ push }: { push: boolean }): Promise<void> {
     const text = window.location.hash.slice(1);
-    if (text === '' || text === encode(this.#settled)) return;
+    if (text === encode(this.#settled)) return;
+    if (text === '') {
+      if (this.#unnamed) this.#adopt(this.#unnamed, push);
+      return;
+    }
     const decode = await this.#reader();
     if (!decode) return;
     const { state, notes } = decode(text, this.#settled);
     if (!state && notes.length > 0) this.tell(notes.join(' '));
-    if (!state || encode(state) === encode(this.#settled)) return;
+    if (state && this.#adopt(state, push) && notes.length > 0) this.tell(notes.join(' '));
+  }
+
+  /** Takes a state up from an address; false when it is the one that stands. */
+  #adopt(state: State, push: boolean): boolean {
+    if (encode(state) === encode(this.#settled)) return false;
     if (push) {
       this.#past = [...this.#past.slice(-MOST_UNDO + 1), this.#settled];
       this.#future = [];
     }
     this.#state = this.#settled = state;
     this.#keep();
-    if (notes.length > 0) this.tell(notes.join(' '));
+    return true;
   }
 
   #settle(visit: boolean): void {
@@ -147,6 +159,7 @@ class Store {
 
   #address(state: State, push: boolean): void {
     const link = `#${encode(state)}`;
+    if (!push && window.location.hash === '') this.#unnamed = undefined;
     try {
       if (push) window.history.pushState(null, '', link);
       else window.history.replaceState(window.history.state, '', link);
