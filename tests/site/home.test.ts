@@ -125,6 +125,7 @@ test('an instrument taken in hand is a step that Back and Forward undo and redo'
 test('the instrument is remembered, and travels in links where nothing can be kept', async () => {
   const { page, close } = await open(browser, inject('origin'), { viewport: desktop });
   await page.getByRole('link', { name: /^Dunlin/ }).click();
+  await expect.poll(() => page.locator('.bar select').first().inputValue()).toBe('dunlin');
   await page.goto(inject('origin') + 'bench/');
   await expect.poll(() => page.locator('.bar select').first().inputValue()).toBe('dunlin');
   await close();
@@ -140,6 +141,7 @@ test('the instrument is remembered, and travels in links where nothing can be ke
     },
   });
   await blocked.page.getByRole('link', { name: /^Dunlin/ }).click();
+  await expect.poll(() => blocked.page.locator('.bar select').first().inputValue()).toBe('dunlin');
   expect(await blocked.page.getByRole('status').first().textContent()).toContain('keeps nothing');
   await blocked.page.getByRole('link', { name: 'Bench', exact: true }).click();
   await blocked.page.waitForURL(/bench/);
