@@ -11,7 +11,6 @@ const rooms = '{physics,published,practice,instrument,figures,exercises,componen
 export default defineConfig({
   root,
   test: {
-    passWithNoTests: true,
     projects: [
       {
         root,
