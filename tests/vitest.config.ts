@@ -17,8 +17,11 @@ export default defineConfig({
         plugins: [svelte(), yamlData()],
         test: {
           name: 'unit',
+          // The tests of pure functions share nothing that one could spoil for another.
+          isolate: false,
           include: [`tests/${rooms}/**/*.test.ts`],
           exclude: ['**/*.svelte.test.ts'],
+          setupFiles: ['tests/seed.ts'],
         },
       },
       {
@@ -30,6 +33,7 @@ export default defineConfig({
           name: 'unit-runes',
           environment: './tests/environment.ts',
           include: [`tests/${rooms}/**/*.svelte.test.ts`],
+          setupFiles: ['tests/seed.ts'],
         },
       },
       {
