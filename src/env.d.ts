@@ -2,3 +2,15 @@ declare module '*.yaml' {
   const data: unknown;
   export default data;
 }
+
+declare namespace App {
+  /** What the tags of a chapter leave for its layout, which renders them first. */
+  interface Locals {
+    /** ids of glossary entries */
+    terms?: Set<string>;
+    /** ids of sources, in the order of their first citation */
+    cited?: Set<string>;
+    /** parts of figures that words point to */
+    parts?: Set<string>;
+  }
+}

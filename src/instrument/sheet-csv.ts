@@ -1,13 +1,9 @@
-/** The stringing sheet as comma-separated values (RFC 4180), in the reader's units. */
+/** The stringing sheet as comma-separated values, in the reader's units. */
+import { csv } from './csv.ts';
 import { forceNumber, forceUnit, lengthNumber, lengthUnit, travelNumber } from './format.ts';
 import type { BentString } from './bends.ts';
 import type { Plan } from './plan.ts';
 import type { State } from './schema.ts';
-
-const cell = (value: string | number): string => {
-  const text = String(value);
-  return /[",\r\n]/.test(text) ? `"${text.replace(/"/g, '""')}"` : text;
-};
 
 const percent = (share: number | undefined, digits: number): string =>
   share === undefined ? '' : (share * 100).toFixed(digits);
@@ -72,5 +68,5 @@ export function sheetCsv(
     percent(s.pull?.share, 0),
     ...(bends ? bendCells(bends[i], units) : []),
   ]);
-  return `${[heading, ...rows].map((row) => row.map(cell).join(',')).join('\r\n')}\r\n`;
+  return csv([heading, ...rows]);
 }

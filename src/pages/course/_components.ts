@@ -16,6 +16,7 @@ import Eq from '../../components/Eq.astro';
 import Figure from '../../components/Figure.astro';
 import Guess from '../../components/Guess.astro';
 import Numeric from '../../components/Numeric.astro';
+import PointsTo from '../../components/PointsTo.astro';
 import Q from '../../components/Q.astro';
 import SideNote from '../../components/SideNote.astro';
 import RuleMap from '../../components/figures/RuleMap.astro';
@@ -37,6 +38,7 @@ export const components = {
   Guess,
   HowToMeasure,
   Numeric,
+  PointsTo,
   Q,
   RuleMap,
   SideNote,
