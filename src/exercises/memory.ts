@@ -1,6 +1,7 @@
-/** What an exercise remembers on the device: the answer as typed, its value, and the right answer that it was judged by. */
+/** What an exercise remembers on the device: what the reader answered, and what was right when it was judged. */
 import { forget, recall, remember } from '../instrument/storage.ts';
 
+/** An answer that was typed. */
 export interface Given {
   readonly typed: string;
   /** In the unit of the answer */
@@ -9,22 +10,43 @@ export interface Given {
   readonly answer: number;
 }
 
+/** An answer that was picked or put in order. */
+export interface Picked {
+  readonly picked: readonly string[];
+  /** What was right when it was judged */
+  readonly right: string;
+}
+
+const fields = (thing: unknown) => (thing ?? {}) as Readonly<Record<string, unknown>>;
+
 const isGiven = (thing: unknown): thing is Given => {
-  const { typed, value, answer } = (thing ?? {}) as Partial<Record<keyof Given, unknown>>;
+  const { typed, value, answer } = fields(thing);
   return typeof typed === 'string' && Number.isFinite(value) && Number.isFinite(answer);
 };
 
-/** The remembered answer to an exercise; undefined when there is none or it cannot be read. */
-export function recallGiven(key: string): Given | undefined {
+const isPicked = (thing: unknown): thing is Picked => {
+  const { picked, right } = fields(thing);
+  return (
+    typeof right === 'string' &&
+    Array.isArray(picked) &&
+    picked.every((id) => typeof id === 'string')
+  );
+};
+
+function read<T>(key: string, is: (thing: unknown) => thing is T): T | undefined {
   try {
     const thing: unknown = JSON.parse(recall(`answer.${key}`) ?? 'null');
-    return isGiven(thing) ? thing : undefined;
+    return is(thing) ? thing : undefined;
   } catch {
     return undefined;
   }
 }
 
-export const rememberGiven = (key: string, given: Given): boolean =>
+/** The remembered answer to an exercise; undefined when there is none or it cannot be read. */
+export const recallGiven = (key: string): Given | undefined => read(key, isGiven);
+export const recallPicked = (key: string): Picked | undefined => read(key, isPicked);
+
+export const rememberGiven = (key: string, given: Given | Picked): boolean =>
   remember(`answer.${key}`, JSON.stringify(given));
 export const forgetGiven = (key: string): void => forget(`answer.${key}`);
 

@@ -13,6 +13,11 @@ import type { Units } from '../instrument/schema.ts';
 import type { Verdict } from './judge.ts';
 import type { AnswerQuantity } from './types.ts';
 
+export const NO_ANSWER =
+  'Your instrument has no answer to this one. Try another string or instrument.';
+export const CHANGED =
+  'The numbers of the question have changed since you answered, and the answer with them.';
+
 /** An answer as the reader would write it. */
 export function formatAnswer(quantity: AnswerQuantity, value: number, units: Units): string {
   switch (quantity) {

@@ -19,6 +19,22 @@ export function recall(name: string): string | undefined {
   }
 }
 
+/** Everything remembered under a name that begins with `prefix`, by its name. */
+export function recallAll(prefix: string): ReadonlyMap<string, string> {
+  const found = new Map<string, string>();
+  try {
+    const storage = device();
+    for (let i = 0; i < (storage?.length ?? 0); i += 1) {
+      const name = storage?.key(i)?.slice(KEY.length + 1) ?? '';
+      const text = storage?.key(i)?.startsWith(`${KEY}.${prefix}`) ? recall(name) : undefined;
+      if (text !== undefined) found.set(name, text);
+    }
+  } catch {
+    // What cannot be read is not there.
+  }
+  return found;
+}
+
 /** Remembers `text`; false when the device refuses. */
 export function remember(name: string, text: string): boolean {
   try {

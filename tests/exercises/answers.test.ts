@@ -1,12 +1,13 @@
+import { readdirSync, readFileSync } from 'node:fs';
+import { fileURLToPath } from 'node:url';
 import { describe, expect, it } from 'vitest';
 
-import { answers, exerciseOf } from '../../src/exercises/answers.ts';
-import { answers as speakingLength } from '../../src/exercises/answers/speaking-length.ts';
-import { answers as threeThings } from '../../src/exercises/answers/three-things-set-the-pull.ts';
-import { answers as twoGuitars } from '../../src/exercises/answers/two-guitars-one-feel.ts';
+import { answers, chapters, exerciseOf, found } from '../../src/exercises/answers.ts';
 import { answerFor, judge } from '../../src/exercises/judge.ts';
+import { askChoice, askMistake, askOrder, type Asked } from '../../src/exercises/picked.ts';
 import { readAnswer } from '../../src/exercises/read-answer.ts';
 import { formatAnswer } from '../../src/exercises/say.ts';
+import type { Exercise, ExerciseKind, OfKind } from '../../src/exercises/types.ts';
 import type { State } from '../../src/instrument/schema.ts';
 import {
   asTarget,
@@ -15,7 +16,7 @@ import {
   workshopInstrument,
 } from '../../src/instrument/workshop.ts';
 
-const keys = Object.keys(answers);
+const unitsList = ['in-lb', 'mm-N', 'mm-kg'] as const;
 const states: readonly State[] = workshop.flatMap(({ id, strings }) =>
   strings.map((_, string) => ({
     ...initialState,
@@ -24,27 +25,60 @@ const states: readonly State[] = workshop.flatMap(({ id, strings }) =>
     trial: { string },
   })),
 );
+const ofKind = <K extends ExerciseKind>(kind: K): [string, OfKind<K>][] =>
+  Object.entries(answers).filter((entry): entry is [string, OfKind<K>] => entry[1].kind === kind);
+const sentence = /^[A-Z0-9“π].*[.?]$/s;
+
+/** What the question asks on every state that has it. */
+function asked(ask: (state: State) => Asked | undefined): [State, Asked][] {
+  const all = states.flatMap((state): [State, Asked][] => {
+    const question = ask(state);
+    return question ? [[state, question]] : [];
+  });
+  expect(all.length).toBeGreaterThan(0);
+  return all;
+}
 
 it('no two chapters use one key', () => {
-  const all = [threeThings, speakingLength, twoGuitars].flatMap((chapter) => Object.keys(chapter));
+  const all = Object.values(chapters).flatMap((chapter) => Object.keys(chapter));
   expect(all.length).toBe(new Set(all).size);
-  expect(keys.sort()).toEqual(all.sort());
+  expect(Object.keys(answers).sort()).toEqual(all.sort());
 });
 
-it('an unknown key is refused by name', () => {
+it('an unknown key is refused by name, and a known one under another tag', () => {
   expect(() => exerciseOf('no.such')).toThrow(RangeError);
   expect(() => exerciseOf('no.such')).toThrow(/no\.such/);
   expect(() => exerciseOf('constructor')).toThrow(RangeError);
+  expect(() => found('choose', 'three.pull')).toThrow(/three\.pull.*numeric/);
+  expect(found('numeric', 'three.pull').chapter).toBe('three-things-set-the-pull');
 });
 
-describe.each(keys)('%s', (key) => {
-  const exercise = exerciseOf(key);
+describe('every chapter with exercises', () => {
+  const tags = { numeric: 'Numeric', choose: 'Choose', order: 'Order', mistake: 'FindMistake' };
+  const folder = fileURLToPath(new URL('../../content/course/', import.meta.url));
+  const texts = readdirSync(folder).map((name) => ({
+    slug: name.replace(/^\d+-|\.mdx$/g, ''),
+    text: readFileSync(folder + name, 'utf8'),
+  }));
 
+  it.each(Object.entries(chapters))('%s asks each of them once, by its own tag', (slug, own) => {
+    const text = texts.find((chapter) => chapter.slug === slug)?.text ?? '';
+    for (const [key, { kind }] of Object.entries(own))
+      expect(text.split(`<${tags[kind]} k="${key}"`).length - 1, key).toBe(1);
+  });
+
+  it.each(Object.entries(chapters))('%s has four or more, of three kinds', (_, own) => {
+    expect(Object.keys(own).length).toBeGreaterThanOrEqual(4);
+    expect(new Set(Object.values(own).map(({ kind }) => kind)).size).toBeGreaterThanOrEqual(3);
+  });
+});
+
+describe.each(ofKind('numeric'))('numeric %s', (_, exercise) => {
   it('has an answer for the workshop’s first instrument, with a tolerance that rounding passes', () => {
     const answer = answerFor(exercise, initialState);
     if (answer === undefined) throw new Error('no answer');
     expect(exercise.tolerance).toBeGreaterThan(0);
-    for (const units of ['in-lb', 'mm-N', 'mm-kg'] as const) {
+    for (const units of unitsList) {
       // What the site itself would write must count as right.
       const read = readAnswer(
         exercise.quantity,
@@ -61,6 +95,7 @@ describe.each(keys)('%s', (key) => {
     for (const { value, hint } of exercise.mistakes) {
       const verdict = judge(exercise, value(initialState), answer, initialState);
       expect(verdict, hint).toEqual({ kind: 'mistake', hint });
+      expect(hint).toMatch(sentence);
     }
     expect(exercise.mistakes.length).toBeGreaterThan(0);
   });
@@ -75,8 +110,74 @@ describe.each(keys)('%s', (key) => {
     }
     expect(answered).toBeGreaterThan(0);
   });
+});
 
-  it('speaks in sentences', () => {
-    for (const { hint } of exercise.mistakes) expect(hint).toMatch(/^[A-Z0-9“].*[.?]$/s);
+/** Ids are told apart, labels too, and neither changes its number with the units. */
+function expectOptions(ask: (state: State) => Asked | undefined): void {
+  expect(ask(initialState), 'the page at build').toBeDefined();
+  for (const [state, { options, right }] of asked(ask)) {
+    expect(new Set(options.map(({ id }) => id)).size).toBe(options.length);
+    expect(new Set(options.map(({ label }) => label)).size, state.mine.name).toBe(options.length);
+    for (const { label } of options) expect(label).not.toMatch(/NaN|undefined|Infinity|^$/);
+    for (const units of unitsList) expect(ask({ ...state, units })?.right).toBe(right);
+  }
+}
+
+describe.each(ofKind('choose'))('choose %s', (_, exercise) => {
+  const ask = (state: State) => askChoice(exercise, state);
+  it('asks with options that are told apart', () => expectOptions(ask));
+
+  it('has one right option or more, and a hint in a sentence for each other', () => {
+    for (const [state, { options, judge: by }] of asked(ask)) {
+      const verdicts = options.map(({ id }) => ({ id, verdict: by([id]) }));
+      expect(verdicts.some(({ verdict }) => verdict.kind === 'right')).toBe(true);
+      for (const { id, verdict } of verdicts) {
+        if (verdict.kind === 'right') continue;
+        expect(verdict.hint).toMatch(sentence);
+        expect(exercise.hints?.(state, id), `${state.mine.name}: ${id}`).toBe(verdict.hint);
+      }
+    }
   });
+});
+
+describe.each(ofKind('order'))('order %s', (key, exercise: OfKind<'order'>) => {
+  const ask = (state: State) => askOrder(exercise, state, key);
+  it('asks with items that are told apart', () => expectOptions(ask));
+
+  it('is shown in a wrong order first, and the rising one is right', () => {
+    for (const [state, { options, judge: by }] of asked(ask)) {
+      expect(options.length).toBeGreaterThanOrEqual(3);
+      expect(by(options.map(({ id }) => id)).kind, state.mine.name).toBe('wrong');
+      const rising = exercise.items(state).toSorted((a, b) => a.value - b.value);
+      expect(by(rising.map(({ id }) => id))).toEqual({ kind: 'right' });
+      expect(by(rising.map(({ id }) => id).reverse()).kind).toBe('wrong');
+    }
+    expect(exercise.hint).toMatch(sentence);
+  });
+});
+
+describe.each(ofKind('mistake'))('find the mistake %s', (_, exercise: OfKind<'mistake'>) => {
+  const ask = (state: State) => askMistake(exercise, state);
+  it('asks with lines that are told apart', () => expectOptions(ask));
+
+  it('has one wrong line, a reason for every other, and a line put right that differs', () => {
+    for (const [state, { options, judge: by }] of asked(ask)) {
+      options.forEach(({ id, label }, i) => {
+        const verdict = by([id]);
+        if (i === exercise.wrong) {
+          expect(verdict).toEqual({ kind: 'right' });
+          expect(exercise.right(state)).not.toBe(label);
+          expect(exercise.right(state)).not.toMatch(/NaN|undefined|Infinity/);
+        } else {
+          expect(verdict.kind === 'wrong' && verdict.hint).toBe(exercise.hints?.[i]);
+          expect(exercise.hints?.[i]).toMatch(sentence);
+        }
+      });
+    }
+  });
+});
+
+it('every kind has an exercise', () => {
+  const kinds = new Set(Object.values<Exercise>(answers).map(({ kind }) => kind));
+  expect([...kinds].sort()).toEqual(['choose', 'mistake', 'numeric', 'order']);
 });

@@ -6,6 +6,7 @@ import type { State } from '../../src/instrument/schema.ts';
 import { initialState } from '../../src/instrument/workshop.ts';
 
 const pull: NumericExercise = {
+  kind: 'numeric',
   quantity: 'force',
   answer: ({ mine }) => mine.a4 / 4.4,
   tolerance: 0.02,
@@ -17,6 +18,7 @@ const pull: NumericExercise = {
   ],
 };
 const change: NumericExercise = {
+  kind: 'numeric',
   quantity: 'percent',
   answer: () => -8,
   tolerance: 0.3,

@@ -2,15 +2,16 @@
 import { lengthForChange, pullChange } from '../../instrument/length-law.ts';
 import type { State } from '../../instrument/schema.ts';
 import { FELT_LOW, fromInches } from '../../physics/index.ts';
-import type { NumericExercise } from '../types.ts';
+import type { Answers } from '../types.ts';
 
 const mainScale = ({ mine }: State): number => mine.scale.treble;
 /** What the rule reads in the first exercise, m. */
 const exerciseHalf = fromInches(12.5);
 const longer = (s: State): number => 1 + fromInches(1) / mainScale(s);
 
-export const answers: Readonly<Record<string, NumericExercise>> = {
+export const answers: Answers = {
   'speaking-length.measure': {
+    kind: 'numeric',
     quantity: 'length',
     answer: () => 2 * exerciseHalf,
     // Twice half a millimetre on this length: what the rule leaves open.
@@ -31,6 +32,7 @@ export const answers: Readonly<Record<string, NumericExercise>> = {
     ],
   },
   'speaking-length.inch': {
+    kind: 'numeric',
     quantity: 'percent',
     answer: (s) => 100 * pullChange(longer(s)),
     tolerance: 0.1,
@@ -54,6 +56,7 @@ export const answers: Readonly<Record<string, NumericExercise>> = {
     ],
   },
   'speaking-length.band': {
+    kind: 'numeric',
     quantity: 'length',
     answer: (s) => lengthForChange(mainScale(s), FELT_LOW),
     tolerance: 0.002,

@@ -3,7 +3,7 @@ import { pullsOf, type Pull } from '../../instrument/pulls.ts';
 import type { State } from '../../instrument/schema.ts';
 import { thinnestPlain } from '../../instrument/thinnest-plain.ts';
 import { INCH, POUND_FORCE, STANDARD_GRAVITY, tension, tensionRatio } from '../../physics/index.ts';
-import type { NumericExercise } from '../types.ts';
+import type { Answers } from '../types.ts';
 
 const SEMITONE = 2 ** (1 / 12);
 
@@ -19,8 +19,9 @@ const pullAt = (
   ratios: { speakingLength?: number; frequency?: number } = {},
 ): number => tension(inHand(state)) * tensionRatio(ratios);
 
-export const answers: Readonly<Record<string, NumericExercise>> = {
+export const answers: Answers = {
   'three.mass': {
+    kind: 'numeric',
     quantity: 'density',
     answer: ({ mine }) => thinnestPlain(mine).linearDensity,
     tolerance: 0.02,
@@ -48,6 +49,7 @@ export const answers: Readonly<Record<string, NumericExercise>> = {
     ],
   },
   'three.pull': {
+    kind: 'numeric',
     quantity: 'force',
     answer: (state) => pullAt(state),
     tolerance: 0.015,
@@ -88,6 +90,7 @@ export const answers: Readonly<Record<string, NumericExercise>> = {
     ],
   },
   'three.wholeTone': {
+    kind: 'numeric',
     quantity: 'force',
     answer: (state) => pullAt(state, { frequency: SEMITONE ** -2 }),
     tolerance: 0.015,
@@ -108,6 +111,7 @@ export const answers: Readonly<Record<string, NumericExercise>> = {
     ],
   },
   'three.length': {
+    kind: 'numeric',
     quantity: 'length',
     answer: (state) => inHand(state).speakingLength / SEMITONE,
     tolerance: 0.005,

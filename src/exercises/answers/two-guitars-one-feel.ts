@@ -1,11 +1,12 @@
 import { topString } from '../../instrument/ideal-gauge.ts';
 import type { State } from '../../instrument/schema.ts';
-import type { NumericExercise } from '../types.ts';
+import type { Answers, NumericExercise } from '../types.ts';
 
 const percent = (share: number): number => 100 * share;
 
 /** What the whole drawer would need: the gauge that pulls as before. */
 const ideal: NumericExercise = {
+  kind: 'numeric',
   quantity: 'number',
   answer: (s) => topString(s).ideal,
   tolerance: 0.005,
@@ -36,6 +37,7 @@ const ideal: NumericExercise = {
 const pickDifference = (s: State): number => percent(topString(s).difference ?? NaN);
 
 const residual: NumericExercise = {
+  kind: 'numeric',
   quantity: 'percent',
   answer: pickDifference,
   tolerance: 0.35,
@@ -56,6 +58,7 @@ const residual: NumericExercise = {
 };
 
 const nextScale: NumericExercise = {
+  kind: 'numeric',
   quantity: 'length',
   answer: (s) => topString(s).nextScale,
   tolerance: 0.003,
@@ -78,7 +81,7 @@ const nextScale: NumericExercise = {
   ],
 };
 
-export const answers: Readonly<Record<string, NumericExercise>> = {
+export const answers: Answers = {
   'two-guitars-one-feel.ideal': ideal,
   'two-guitars-one-feel.residual': residual,
   'two-guitars-one-feel.scale': nextScale,

@@ -1,6 +1,7 @@
 // The tags that a chapter may use. A figure or an exercise is made available to authors here.
 import BenchNote from '../../components/BenchNote.astro';
 import Caution from '../../components/Caution.astro';
+import Choose from '../../components/Choose.astro';
 import Cite from '../../components/Cite.astro';
 import Derivation from '../../components/Derivation.astro';
 import DragGauge from '../../components/figures/DragGauge.astro';
@@ -14,9 +15,11 @@ import TheSquare from '../../components/figures/TheSquare.astro';
 import ThreeHandles from '../../components/figures/ThreeHandles.astro';
 import Eq from '../../components/Eq.astro';
 import Figure from '../../components/Figure.astro';
+import FindMistake from '../../components/FindMistake.astro';
 import Guess from '../../components/Guess.astro';
 import Numeric from '../../components/Numeric.astro';
 import PointsTo from '../../components/PointsTo.astro';
+import Order from '../../components/Order.astro';
 import Q from '../../components/Q.astro';
 import SideNote from '../../components/SideNote.astro';
 import RuleMap from '../../components/figures/RuleMap.astro';
@@ -28,6 +31,7 @@ import TwoNecks from '../../components/figures/TwoNecks.astro';
 export const components = {
   BenchNote,
   Caution,
+  Choose,
   Cite,
   Derivation,
   DragGauge,
@@ -35,9 +39,11 @@ export const components = {
   DragNote,
   Eq,
   Figure,
+  FindMistake,
   Guess,
   HowToMeasure,
   Numeric,
+  Order,
   PointsTo,
   Q,
   RuleMap,
