@@ -21,6 +21,8 @@ const course = defineCollection({
     aim: z.string(),
     /** reading time */
     minutes: z.number().positive(),
+    /** the chapters that it builds on directly, by their slugs */
+    needs: z.array(z.string()).default([]),
   }),
 });
 

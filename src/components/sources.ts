@@ -30,3 +30,17 @@ export function source(id: string): Source {
   if (!found) throw new RangeError(`no source has the id ${id}`);
   return found;
 }
+
+/** How far a source was followed, in words. */
+export const followed: Readonly<Record<Source['status'], string>> = {
+  read: 'read',
+  'second-hand': 'read as another text quotes it',
+  memory: 'recalled, not checked against a copy',
+};
+
+/** Who wrote a source, when, and where it stands, on one line. */
+export const imprint = ({ authors, year, where }: Source): string =>
+  [authors, year, where]
+    .filter(Boolean)
+    .join(', ')
+    .replace(/^./, (c) => c.toUpperCase());
