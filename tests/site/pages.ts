@@ -14,7 +14,8 @@ export function pages(): string[] {
     .sort();
 }
 
-/** A page as it was built. */
-export function htmlOf(path: string): string {
-  return readFileSync(join(dist, path.endsWith('.html') ? path : `${path}index.html`), 'utf8');
+/** A page as it was built; `folder` is that of the built site, below the project's root. */
+export function htmlOf(path: string, folder = 'dist'): string {
+  const file = path.endsWith('.html') ? path : `${path}index.html`;
+  return readFileSync(join(root, folder, file), 'utf8');
 }

@@ -5,7 +5,7 @@ import { afterAll, beforeAll, expect, test } from 'vitest';
 import { serve } from '../../.tools/serve.mjs';
 import { tool } from '../../.tools/toolchain.mjs';
 import { launch, open, scrollThrough } from './kit.ts';
-import { pages, root } from './pages.ts';
+import { htmlOf, pages, root } from './pages.ts';
 
 const base = '/sub/path/';
 const folder = join('.cache', 'sub-path');
@@ -26,7 +26,19 @@ afterAll(async () => {
   await server?.close();
 });
 
-test.each(pages().filter((path) => path !== '404.html'))(
+test('no address in the files leads out of the sub-path', () => {
+  const attribute = /\s(?:href|src|component-url|renderer-url)="(\/[^"]*)"/g;
+  const outside = pages().flatMap((path) =>
+    [...htmlOf(path, folder).matchAll(attribute)]
+      .map(([, address = '']) => address)
+      .filter((address) => !address.startsWith(base))
+      .map((address) => `/${path} -> ${address}`),
+  );
+  expect(outside).toEqual([]);
+});
+
+// One page of each kind: what a script asks for, each kind asks for in one way.
+test.each(['', 'bench/', 'course/three-things-set-the-pull/', 'reference/frets/', 'sources/'])(
   '/%s works below a sub-path',
   async (path) => {
     const { page, problems, requests, close } = await open(browser, server.url + path);

@@ -1,0 +1,99 @@
+import type { Browser } from 'playwright-core';
+import { afterAll, beforeAll, describe, expect, inject, test } from 'vitest';
+
+import { contents, sideways } from './contents.ts';
+import { launch, open, phone, scrollThrough, smallPhone, type Visit } from './kit.ts';
+import { pages } from './pages.ts';
+import { watchShifts } from './shifts.ts';
+import { fontBytes, scriptBytes } from './weights.ts';
+
+const kilobyte = 1000;
+const still = { by: 0, elements: [] };
+
+let browser: Browser;
+beforeAll(async () => {
+  browser = await launch();
+});
+afterAll(() => browser.close());
+
+describe.each(pages())('/%s', (path) => {
+  let visit: Visit;
+  let codeAtFirst = 0;
+  beforeAll(async () => {
+    const url = inject('origin') + path;
+    visit = await open(browser, url, { viewport: phone, before: watchShifts });
+    codeAtFirst = await scriptBytes(visit.page, visit.responses);
+    await scrollThrough(visit.page);
+  });
+  afterAll(() => visit.close());
+
+  test('loads without a complaint, from its own origin', () => {
+    const { problems, requests } = visit;
+    const foreign = requests.filter(
+      (url) => !/^(data|blob):/.test(url) && !url.startsWith(inject('origin')),
+    );
+    expect(problems).toEqual([]);
+    expect(foreign).toEqual([]);
+  });
+
+  test('keeps within its weight before the reader acts and at its end', async () => {
+    const { page, responses } = visit;
+    expect(codeAtFirst).toBeLessThanOrEqual(45 * kilobyte);
+    expect(await scriptBytes(page, responses)).toBeLessThanOrEqual(90 * kilobyte);
+    expect(await fontBytes(responses)).toBeLessThanOrEqual(60 * kilobyte);
+  });
+
+  test('stands still while it loads', async () => {
+    const { sum, what } = await visit.page.evaluate(() => window.shifts);
+    expect(sum, what.join('\n')).toBeLessThan(0.02);
+  });
+
+  test('has the words, the equations and the figures without JavaScript too', async () => {
+    const plain = await open(browser, inject('origin') + path, { javaScript: false });
+    const without = await contents(plain.page);
+    await plain.close();
+    const withScript = await contents(visit.page);
+
+    expect(without.titles).toHaveLength(1);
+    expect(without.titles).toEqual(withScript.titles);
+    expect(without.headings).toEqual(withScript.headings);
+    expect(without.words).toBeGreaterThanOrEqual(0.9 * withScript.words);
+    expect(without.equations).toEqual(withScript.equations);
+    expect(without.mathml).toBe(without.equations.length);
+    // More may be drawn than with a script, which keeps an answer back until the reader has guessed.
+    expect(without.figures.length).toBeGreaterThanOrEqual(withScript.figures.length);
+    for (const [i, { drawings }] of withScript.figures.entries()) {
+      expect(without.figures[i]?.drawings).toBeGreaterThanOrEqual(drawings);
+    }
+    expect(without.figures.filter(({ isDrawn }) => !isDrawn)).toEqual([]);
+    if (without.figures.length)
+      expect(without.figures.some(({ drawings }) => drawings > 0)).toBe(true);
+  });
+
+  test('never scrolls sideways, on a phone or on a small one', async () => {
+    expect(await sideways(visit.page)).toEqual(still);
+    await visit.page.setViewportSize(smallPhone);
+    expect(await sideways(visit.page)).toEqual(still);
+    await visit.page.setViewportSize(phone);
+  });
+
+  test('moves at every handle by keys, says a value that can be read, and complains of nothing', async () => {
+    const { page, problems } = visit;
+    for (const handle of await page.getByRole('slider').all()) {
+      if (!(await handle.isVisible())) continue;
+      const text = () => handle.getAttribute('aria-valuetext');
+      const name = (await handle.getAttribute('aria-label')) ?? '';
+      const said = [await text()];
+      for (const key of ['ArrowRight', 'PageDown', 'Home', 'End']) {
+        await handle.press(key);
+        said.push(await text());
+      }
+      expect(name).not.toBe('');
+      expect(new Set(said).size, `${name}: ${said.join(' | ')}`).toBeGreaterThan(1);
+      expect(said.join(' '), name).not.toMatch(/NaN|Infinity|undefined|null/);
+    }
+    const words = await page.evaluate(() => document.body.innerText);
+    expect(words.match(/.{0,40}(NaN|Infinity|undefined).{0,40}/g)).toBeNull();
+    expect(problems).toEqual([]);
+  });
+});
