@@ -1,6 +1,9 @@
 /** Exercises of the chapter "Speaking length". */
+import { formatLength, formatTotal } from '../../instrument/format.ts';
 import { lengthForChange, pullChange } from '../../instrument/length-law.ts';
+import { pullsOf, totalPull } from '../../instrument/pulls.ts';
 import type { State } from '../../instrument/schema.ts';
+import { workshopInstrument } from '../../instrument/workshop.ts';
 import { FELT_LOW, fromInches } from '../../physics/index.ts';
 import type { Answers } from '../types.ts';
 
@@ -8,6 +11,30 @@ const mainScale = ({ mine }: State): number => mine.scale.treble;
 /** What the rule reads in the first exercise, m. */
 const exerciseHalf = fromInches(12.5);
 const longer = (s: State): number => 1 + fromInches(1) / mainScale(s);
+
+/** Where a rule may be laid, and what is wrong with it. */
+const where: Readonly<Record<string, readonly [label: string, hint?: string]>> = {
+  'nut-saddle': [
+    'from the nut to the saddle of the lowest string',
+    'That contains the compensation of that string: a few millimetres more than the frets were laid out for.',
+  ],
+  'nut-fret': ['from the nut to the crown of the twelfth fret, doubled'],
+  'fret-saddle': [
+    'from the crown of the twelfth fret to the saddle, doubled',
+    'The saddle’s half contains the compensation, and doubling counts it twice.',
+  ],
+  'post-saddle': [
+    'from the tuning post to the saddle',
+    'Behind the nut the string is tight, but it does not speak there.',
+  ],
+  'nut-octave': [
+    'from the nut to the crown of the twelfth fret, as it stands',
+    'There the octave sounds, so that is half of the length.',
+  ],
+};
+
+/** Instruments of the workshop with one scale each, so that every share is another. */
+const inchOn = ['redshank', 'godwit', 'dunlin', 'curlew'].map(workshopInstrument);
 
 export const answers: Answers = {
   'speaking-length.measure': {
@@ -77,6 +104,45 @@ export const answers: Answers = {
         value: (s) => lengthForChange(mainScale(s), FELT_LOW) - mainScale(s),
         hint: 'That is what has to be added to the scale. The question asks for the whole length.',
       },
+    ],
+  },
+  'speaking-length.where': {
+    kind: 'choose',
+    options: () => Object.entries(where).map(([id, [label]]) => ({ id, label })),
+    answer: () => 'nut-fret',
+    hints: (_, id) => where[id]?.[1],
+  },
+  'speaking-length.anInchOn': {
+    kind: 'order',
+    ends: ['smallest change of pull', 'largest change of pull'],
+    items: ({ units }) =>
+      inchOn.map(({ name, scale: { treble } }) => ({
+        id: name,
+        label: `${name}, ${formatLength(treble, units)}`,
+        value: pullChange(1 + fromInches(1) / treble),
+      })),
+    hint: 'An inch is an inch, but what share of the length is it?',
+  },
+  'speaking-length.sheet': {
+    kind: 'mistake',
+    wrong: 2,
+    lines: (s) => {
+      const twice = (2 * longer(s)).toFixed(4);
+      const total = totalPull(pullsOf(s.mine));
+      return [
+        `Scale length now ${formatLength(mainScale(s), s.units)}, then ${formatLength(mainScale(s) + fromInches(1), s.units)}`,
+        `Ratio of the lengths, then over now: ${longer(s).toFixed(4)}`,
+        `Length counts twice. Ratio of the pulls: 2 × ${longer(s).toFixed(4)} = ${twice}`,
+        `Pull of the set then: ${twice} × ${formatTotal(total, s.units)} = ${formatTotal(2 * longer(s) * total, s.units)}`,
+      ];
+    },
+    right: (s) =>
+      `${longer(s).toFixed(4)} × ${longer(s).toFixed(4)} = ${(longer(s) ** 2).toFixed(4)}. What counts twice is multiplied by itself.`,
+    hints: [
+      'That is an inch more, from nut to saddle line.',
+      'The longer over the shorter is a little more than one, as it should be.',
+      undefined,
+      'It multiplies the pull of now by the ratio above. Would you believe that an inch doubles a pull?',
     ],
   },
 };

@@ -14,10 +14,19 @@ function inHand({ mine, trial }: State): Pull {
 }
 
 /** Pull of the string in hand, N, with its length and pitch multiplied. */
-const pullAt = (
-  state: State,
-  ratios: { speakingLength?: number; frequency?: number } = {},
-): number => tension(inHand(state)) * tensionRatio(ratios);
+const pullAt = (state: State, ratios: Parameters<typeof tensionRatio>[0] = {}): number =>
+  tension(inHand(state)) * tensionRatio(ratios);
+
+const HALF_LENGTH = { speakingLength: 1 / 2 };
+
+const digits = (value: number): string => String(Number(value.toPrecision(4)));
+
+/** What the worked sheet begins with, SI, to the digits that it shows: its lines follow from each other. */
+function sheet(state: State): { mu: number; L: number; f: number } {
+  const { linearDensity, speakingLength, frequency } = inHand(state);
+  const shown = (value: number): number => Number(digits(value));
+  return { mu: shown(linearDensity), L: shown(speakingLength), f: shown(frequency) };
+}
 
 export const answers: Answers = {
   'three.mass': {
@@ -132,6 +141,53 @@ export const answers: Answers = {
         value: (state) => inHand(state).speakingLength / 2,
         hint: 'Half the length makes up for an octave. A semitone is a twelfth of one.',
       },
+    ],
+  },
+  'three.order': {
+    kind: 'order',
+    ends: ['least pull', 'most pull'],
+    // One thing is changed at a time; what is not named stays as it is.
+    items: (state) => [
+      { id: 'half', label: 'half the length, same note', value: pullAt(state, HALF_LENGTH) },
+      { id: 'light', label: 'half the mass', value: pullAt(state, { linearDensity: 1 / 2 }) },
+      {
+        id: 'octave',
+        label: 'half the length, an octave up',
+        value: pullAt(state, { ...HALF_LENGTH, frequency: 2 }),
+      },
+      { id: 'heavy', label: 'twice the mass', value: pullAt(state, { linearDensity: 2 }) },
+      {
+        id: 'thick',
+        label: 'one and a half times the gauge, every part of the string alike',
+        value: pullAt(state, { linearDensity: 1.5 ** 2 }),
+      },
+    ],
+    hint: 'Write a factor beside each: length and pitch count twice, mass once. The mass goes with the gauge squared.',
+  },
+  'three.sheet': {
+    kind: 'mistake',
+    wrong: 2,
+    lines: (state) => {
+      const { mu, L, f } = sheet(state);
+      const v = Number(digits(L * f));
+      return [
+        `Unit weight: μ = ${digits(mu * 1000)} g/m = ${digits(mu)} kg/m`,
+        `Length and pitch: L = ${digits(L)} m, f = ${digits(f)} Hz`,
+        `Speed of the wave: v = L f = ${digits(L)} × ${digits(f)} = ${digits(v)} m/s`,
+        `Its square: v² = ${digits(v ** 2)} m²/s²`,
+        `Pull: T = μ v² = ${digits(mu)} × ${digits(v ** 2)} = ${digits(mu * v ** 2)} N`,
+      ];
+    },
+    right: (state) => {
+      const { L, f } = sheet(state);
+      return `v = 2 L f = 2 × ${digits(L)} × ${digits(f)} = ${digits(2 * L * f)} m/s. The wave runs to the saddle and back in each vibration.`;
+    },
+    hints: [
+      'A thousand grams make a kilogram.',
+      'Both are those of the string, and metres and hertz are what the law asks for.',
+      undefined,
+      'It squares the line above. Is the line above right?',
+      'Mass times the square of the speed: the law stands as it should. What was put in?',
     ],
   },
 };

@@ -1,7 +1,21 @@
+import { constructionOf } from '../../instrument/drawer.ts';
+import { formatDensity, formatDifference, formatGauge } from '../../instrument/format.ts';
 import { topString } from '../../instrument/ideal-gauge.ts';
-import type { State } from '../../instrument/schema.ts';
-import type { Answers, NumericExercise } from '../types.ts';
+import { lowestPick } from '../../instrument/lowest-pick.ts';
+import type { Gauge, State } from '../../instrument/schema.ts';
+import { linearDensity, tensionRatio } from '../../physics/index.ts';
+import type {
+  Answers,
+  ChooseExercise,
+  MistakeExercise,
+  NumericExercise,
+  OrderExercise,
+  OrderItem,
+} from '../types.ts';
 
+const plain = (gauge: number): Gauge => ({ kind: 'plain', gauge });
+const wound = (gauge: number): Gauge => ({ kind: 'wound', gauge });
+const weigh = (gauge: Gauge): number => linearDensity(constructionOf(gauge));
 const percent = (share: number): number => 100 * share;
 
 /** What the whole drawer would need: the gauge that pulls as before. */
@@ -81,8 +95,74 @@ const nextScale: NumericExercise = {
   ],
 };
 
+/** The lowest string, which is mostly wound: weighed, since its gauge alone says little. */
+const lowest: ChooseExercise = {
+  kind: 'choose',
+  options: (s) =>
+    lowestPick(s).offered.map(({ gauge, linearDensity }) => ({
+      id: String(gauge.gauge),
+      label: `${formatGauge(gauge)}, ${formatDensity(linearDensity, s.units)}`,
+    })),
+  answer: (s) => String(lowestPick(s).best.gauge.gauge),
+  hints: (s, id) => {
+    const { offered, own } = lowestPick(s);
+    const pull = offered.find(({ gauge }) => String(gauge.gauge) === id);
+    if (!pull) return undefined;
+    const difference = formatDifference(pull.tension / own.tension - 1);
+    return Number(id) === own.gauge.gauge
+      ? `That is the old gauge left on: ${difference} of pull. Multiply its unit weight by the ratio of L f, squared.`
+      : `That would pull ${difference} against the old string. Work out the unit weight that pulls alike, then take the nearest.`;
+  },
+};
+
+const stepFrom = (from: Gauge, to: number): OrderItem => ({
+  id: `${from.gauge}-${to}`,
+  label: `${from.kind}, from ${from.gauge} to ${to}`,
+  value: tensionRatio({ linearDensity: weigh({ ...from, gauge: to }) / weigh(from) }) - 1,
+});
+
+/** The same string but one step of gauge heavier, by what the step adds to its pull. */
+const steps: OrderExercise = {
+  kind: 'order',
+  ends: ['smallest step', 'largest step'],
+  items: () => [
+    stepFrom(plain(9), 10),
+    stepFrom(plain(12), 13),
+    stepFrom(wound(26), 28),
+    stepFrom(wound(46), 47),
+  ],
+  hint: 'Take the share that each step adds to the diameter, not its thousandths. Twice that share is roughly what it adds to the pull.',
+};
+
+/** A gauge worked out without the root. */
+const sheet: MistakeExercise = {
+  kind: 'mistake',
+  wrong: 2,
+  lines: (s) => {
+    const { ratio, own } = topString(s);
+    const mass = (ratio ** 2).toFixed(4);
+    return [
+      'Equal pulls, the new string with a dash: μ′ (2 L′ f′)² = μ (2 L f)²',
+      `Unit weights: μ′ / μ = (L f / L′ f′)² = ${ratio.toFixed(4)}² = ${mass}`,
+      `A heavier string is a thicker one. Gauges: d′ / d = μ′ / μ = ${mass}`,
+      `New gauge: d′ = ${mass} × ${own.gauge.gauge} = ${(ratio ** 2 * own.gauge.gauge).toFixed(2)} thousandths`,
+    ];
+  },
+  right: (s) =>
+    `d′ / d = √(μ′ / μ) = L f / L′ f′ = ${topString(s).ratio.toFixed(4)}. The mass goes with the diameter squared.`,
+  hints: [
+    'That is the law of the first chapter, once for each instrument.',
+    'What multiplies the unit weight is the ratio of L f, squared.',
+    undefined,
+    'It multiplies the old gauge by the ratio above. Is it the ratio of the diameters?',
+  ],
+};
+
 export const answers: Answers = {
   'two-guitars-one-feel.ideal': ideal,
   'two-guitars-one-feel.residual': residual,
   'two-guitars-one-feel.scale': nextScale,
+  'two-guitars-one-feel.lowest': lowest,
+  'two-guitars-one-feel.steps': steps,
+  'two-guitars-one-feel.sheet': sheet,
 };

@@ -1,5 +1,6 @@
 /** Numbers of the chapter on choosing strings for a second instrument. */
 import {
+  formatDensity,
   formatDifference,
   formatForce,
   formatGauge,
@@ -9,6 +10,7 @@ import {
 } from '../../instrument/format.ts';
 import { constructionOf } from '../../instrument/drawer.ts';
 import { topString } from '../../instrument/ideal-gauge.ts';
+import { lowestPick } from '../../instrument/lowest-pick.ts';
 import { compared } from '../../instrument/pair.ts';
 import type { Gauge } from '../../instrument/schema.ts';
 import { fromInches, linearDensity, tensionRatio } from '../../physics/index.ts';
@@ -62,6 +64,21 @@ const top: Readonly<Record<string, Quantity>> = {
   },
 };
 
+const low: Readonly<Record<string, Quantity>> = {
+  'pair.lowNote': (s) => formatNote(lowestPick(s).own.note),
+  'pair.lowOtherNote': (s) => formatNote(lowestPick(s).left.note),
+  'pair.lowGauge': (s) => formatGauge(lowestPick(s).own.gauge),
+  'pair.lowDensity': (s) => formatDensity(lowestPick(s).own.linearDensity, s.units),
+  'pair.lowLength': (s) => formatLength(lowestPick(s).own.speakingLength, s.units),
+  'pair.lowOtherLength': (s) => formatLength(lowestPick(s).left.speakingLength, s.units),
+  'pair.lowRatio': (s) => lowestPick(s).ratio.toFixed(4),
+  'pair.lowIdeal': (s) =>
+    formatDensity(lowestPick(s).own.linearDensity * lowestPick(s).ratio, s.units),
+  'pair.lowPick': (s) => formatGauge(lowestPick(s).best.gauge),
+  'pair.lowDifference': (s) =>
+    formatDifference(lowestPick(s).best.tension / lowestPick(s).own.tension - 1),
+};
+
 /** Bare numbers for the equations, lengths in the reader's unit on both sides. */
 const equation: Readonly<Record<string, Quantity>> = {
   'eq.pair.L1': (s) => lengthNumber(topString(s).own.speakingLength, s.units),
@@ -97,6 +114,8 @@ const constant: Readonly<Record<string, Quantity>> = {
       (longer * density({ kind: 'plain', gauge: 9.5 })) / density({ kind: 'plain', gauge: 10 }) - 1,
     ),
   'const.nineToTen': () => step('plain', 9, 10),
+  'const.twelveToThirteen': () => step('plain', 12, 13),
+  'const.26to28': () => step('wound', 26, 28),
   'const.46to47': () => step('wound', 46, 47),
   'const.16to17': () => step('plain', 16, 17),
   'const.tenTo9half': () => step('plain', 10, 9.5),
@@ -119,6 +138,7 @@ const constant: Readonly<Record<string, Quantity>> = {
 export const quantities: Readonly<Record<string, Quantity>> = {
   ...pair,
   ...top,
+  ...low,
   ...equation,
   ...constant,
 };
