@@ -10,6 +10,12 @@ import DragNote from '../../components/figures/DragNote.astro';
 import SlideRule from '../../components/figures/SlideRule.astro';
 import StringElement from '../../components/figures/StringElement.astro';
 import HowToMeasure from '../../components/figures/HowToMeasure.astro';
+import TheBuckets from '../../components/figures/TheBuckets.astro';
+import TheCliff from '../../components/figures/TheCliff.astro';
+import DragReference from '../../components/figures/DragReference.astro';
+import SetAtReference from '../../components/figures/SetAtReference.astro';
+import TheCapo from '../../components/figures/TheCapo.astro';
+import TheOctave from '../../components/figures/TheOctave.astro';
 import TheNeck from '../../components/figures/TheNeck.astro';
 import TheSquare from '../../components/figures/TheSquare.astro';
 import ThreeHandles from '../../components/figures/ThreeHandles.astro';
@@ -26,6 +32,7 @@ import RuleMap from '../../components/figures/RuleMap.astro';
 import Step from '../../components/Step.astro';
 import Teacher from '../../components/Teacher.astro';
 import Term from '../../components/Term.astro';
+import ThreeRoads from '../../components/figures/ThreeRoads.astro';
 import TwoNecks from '../../components/figures/TwoNecks.astro';
 
 export const components = {
@@ -53,8 +60,15 @@ export const components = {
   StringElement,
   Teacher,
   Term,
+  TheBuckets,
+  TheCliff,
+  DragReference,
+  SetAtReference,
+  TheCapo,
+  TheOctave,
   TheNeck,
   TheSquare,
   ThreeHandles,
+  ThreeRoads,
   TwoNecks,
 };
