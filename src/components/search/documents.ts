@@ -1,0 +1,95 @@
+// What the search can find, in the pieces that it is found in: sections of chapters, words of the glossary, sheets,
+// sources, and the other rooms.
+import { liveText } from '../../figures/quantities.ts';
+import { glossary } from '../glossary.ts';
+import { chapterHref, href } from '../href.ts';
+import { materialLines } from '../reference/materials.ts';
+import { sheetHref, sheets } from '../reference/sheets.ts';
+import { symbols } from '../reference/symbols.ts';
+import { imprint, sources } from '../sources.ts';
+import { sectionsOf } from './plain.ts';
+import type { Piece } from './find.ts';
+
+export interface ChapterSource {
+  readonly id: string;
+  readonly number: number;
+  readonly title: string;
+  readonly question: string;
+  readonly summary: string;
+  /** MDX, without its frontmatter */
+  readonly body: string;
+  /** its headings of the second and third level, in their order */
+  readonly headings: readonly { readonly slug: string; readonly text: string }[];
+}
+
+/** Throws RangeError where the text's headings are not those that the page was given. */
+export function chapterPieces(chapter: ChapterSource): Piece[] {
+  const { id, number, title, question, summary, body, headings } = chapter;
+  const [opening, ...sections] = sectionsOf(body, liveText);
+  if (sections.length !== headings.length)
+    throw new RangeError(
+      `chapter ${id} has ${sections.length} headings in its text and ${headings.length} on its page`,
+    );
+  const page = `Chapter ${number}, ${title}`;
+  return [
+    { page, title, url: chapterHref(id), text: `${question} ${summary} ${opening?.text ?? ''}` },
+    ...sections.map(({ text }, i) => ({
+      page,
+      title: headings[i]?.text ?? '',
+      url: `${chapterHref(id)}#${headings[i]?.slug}`,
+      text,
+    })),
+  ];
+}
+
+const also: Readonly<Record<string, readonly string[]>> = {
+  materials: materialLines.map(({ name }) => name),
+  model: symbols.map(({ means }) => means),
+};
+
+const rooms: readonly Piece[] = [
+  {
+    page: 'Start',
+    title: 'Try this first',
+    url: href('start/'),
+    text: 'The first ten minutes for a trainee, a teacher and a player.',
+  },
+  {
+    page: 'Bench',
+    title: 'The bench',
+    url: href('bench/'),
+    text: 'Describe what feels right and what is to be strung; get a stringing sheet with gauges that exist, their pull, and whether a hand could tell. Print it, copy a link, save it as CSV.',
+  },
+  {
+    page: 'Course',
+    title: 'The course',
+    url: href('course/'),
+    text: 'The chapters, what each builds on, and the exercises done.',
+  },
+];
+
+/** Everything that the search can find. */
+export function pieces(chapters: readonly ChapterSource[]): Piece[] {
+  return [
+    ...chapters.toSorted((a, b) => a.number - b.number).flatMap(chapterPieces),
+    ...rooms,
+    ...glossary.map(({ id, term, text }) => ({
+      page: 'Glossary',
+      title: term,
+      url: href(`glossary/#${id}`),
+      text,
+    })),
+    ...sheets.map(({ id, title, question, holds, from }) => ({
+      page: 'Reference',
+      title,
+      url: sheetHref(id),
+      text: [`${question} ${holds}. From: ${from}.`, (also[id] ?? []).join(', ')].join(' ').trim(),
+    })),
+    ...sources.map((source) => ({
+      page: 'Sources',
+      title: source.title,
+      url: href(`sources/#${source.id}`),
+      text: `${imprint(source)}. Taken from it: ${source.used}.`,
+    })),
+  ];
+}

@@ -1,0 +1,102 @@
+// Opens the search by its button or the key "/", and shows what is found. The finder and its index come only then.
+import type { Group, Run } from './find.ts';
+
+const button = document.querySelector<HTMLButtonElement>('.search-button');
+const dialog = document.querySelector<HTMLDialogElement>('dialog.search');
+const part = <E extends Element>(selector: string) => dialog?.querySelector<E>(selector);
+const input = part<HTMLInputElement>('input');
+const said = part<HTMLElement>('.said');
+const found = part<HTMLElement>('.found');
+
+let find: ((query: string) => Group[]) | undefined;
+let loading: Promise<void> | undefined;
+
+const say = (text: string) => said && (said.textContent = text);
+
+async function load(address: string): Promise<void> {
+  const [{ finder }, pieces] = await Promise.all([
+    import('./find.ts'),
+    fetch(address).then((response) => {
+      if (!response.ok) throw new Error(`${address}: ${response.status}`);
+      return response.json();
+    }),
+  ]);
+  find = finder(pieces);
+}
+
+function element(name: string, className: string, runs: readonly Run[]): HTMLElement {
+  const node = document.createElement(name);
+  node.className = className;
+  for (const { text, hit } of runs) {
+    const mark = hit ? node.appendChild(document.createElement('mark')) : node;
+    mark.append(text);
+  }
+  return node;
+}
+
+function listed({ page, hits }: Group): Node[] {
+  const heading = element('h2', '', [{ text: page, hit: false }]);
+  const list = document.createElement('ul');
+  for (const { title, excerpt, url } of hits) {
+    const link = document.createElement('a');
+    link.href = url;
+    link.append(element('span', 'title', title), element('span', 'excerpt', excerpt));
+    list.appendChild(document.createElement('li')).append(link);
+  }
+  return [heading, list];
+}
+
+function show(): void {
+  const query = input?.value.trim() ?? '';
+  if (!find || query === '') {
+    found?.replaceChildren();
+    say(find ? 'A word is enough, and its beginning too: gauge, bend, relief.' : 'One moment.');
+    return;
+  }
+  const groups = find(query);
+  const count = groups.reduce((sum, { hits }) => sum + hits.length, 0);
+  found?.replaceChildren(...groups.flatMap(listed));
+  say(count > 0 ? `${count} found.` : `Nothing here speaks of “${query}”. Try a shorter word.`);
+}
+
+function open(): void {
+  if (!dialog || dialog.open) return;
+  dialog.showModal();
+  input?.select();
+  loading ??= load(dialog.dataset.index ?? '').catch(() => (loading = undefined));
+  show();
+  void loading?.then(() => {
+    if (find) show();
+    else say('The index did not arrive. Close, and open the search again.');
+  });
+}
+
+/** The links and the field as one column that the arrows walk. */
+function walk(event: KeyboardEvent): void {
+  const links = [...(found?.querySelectorAll<HTMLElement>('a') ?? [])];
+  const at = links.findIndex((link) => link === document.activeElement);
+  if (event.key === 'ArrowDown') links[Math.min(at + 1, links.length - 1)]?.focus();
+  else if (event.key === 'ArrowUp' && at >= 0) (at === 0 ? input : links[at - 1])?.focus();
+  else if (event.key === 'Enter' && document.activeElement === input) links[0]?.click();
+  else return;
+  event.preventDefault();
+}
+
+const writes = (target: EventTarget | null) =>
+  target instanceof HTMLElement &&
+  (target.isContentEditable || target.matches('input, textarea, select'));
+
+button?.addEventListener('click', open);
+input?.addEventListener('input', show);
+dialog?.addEventListener('keydown', walk);
+dialog?.addEventListener('click', ({ target }) => {
+  // A press beside the sheet, on the button, or on a link, which may lead to this very page.
+  if (target === dialog || (target instanceof Element && target.closest('a, .close')))
+    dialog.close();
+});
+document.addEventListener('keydown', (event) => {
+  if (event.key !== '/' || event.ctrlKey || event.metaKey || event.altKey || writes(event.target))
+    return;
+  event.preventDefault();
+  open();
+});
