@@ -4,17 +4,23 @@
  * workshop's instrument.
  */
 import { initialState } from '../instrument/workshop.ts';
+import { quantities as bending } from './quantities/bending.ts';
 import { quantities as common, type Quantity } from './quantities/common.ts';
+import { quantities as pitch } from './quantities/pitch.ts';
 import { quantities as speakingLength } from './quantities/speaking-length.ts';
 import { quantities as threeThings } from './quantities/three-things-set-the-pull.ts';
+import { quantities as whenStringsBreak } from './quantities/when-strings-break.ts';
 import { quantities as twoGuitars } from './quantities/two-guitars-one-feel.ts';
 
 /** All of them, for the build; in the browser a chapter loads its own. */
 const all: Readonly<Record<string, Quantity>> = {
   ...common,
+  ...bending,
   ...threeThings,
   ...speakingLength,
+  ...pitch,
   ...twoGuitars,
+  ...whenStringsBreak,
 };
 
 /** What a quantity reads before the reader acts; throws RangeError for a name that is not there. */
