@@ -9,3 +9,7 @@ export function atBuild<T>(key: string, asked: T | undefined): T {
     throw new RangeError(`${key} has no answer on the workshop's first instrument`);
   return asked;
 }
+
+/** A chapter's exercises in the order in which its text (MDX) asks them. */
+export const inOrder = (keys: readonly string[], text = ''): readonly string[] =>
+  keys.toSorted((a, b) => text.indexOf(`k="${a}"`) - text.indexOf(`k="${b}"`));

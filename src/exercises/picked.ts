@@ -70,6 +70,7 @@ export const askOrder = (exercise: OrderExercise, state: State, seed: string): A
       right: JSON.stringify(items.map(({ id }) => id)),
       judge: (picked) => {
         const given = valuesOf(picked);
+        if (new Set(picked).size !== items.length) return wrong(exercise.hint);
         if (inOrder(given)) return RIGHT;
         if (inOrder(given.toReversed()))
           return wrong(`The order is right, but turned round: “${exercise.ends[0]}” stands first.`);

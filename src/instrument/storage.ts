@@ -25,9 +25,9 @@ export function recallAll(prefix: string): ReadonlyMap<string, string> {
   try {
     const storage = device();
     for (let i = 0; i < (storage?.length ?? 0); i += 1) {
-      const name = storage?.key(i)?.slice(KEY.length + 1) ?? '';
-      const text = storage?.key(i)?.startsWith(`${KEY}.${prefix}`) ? recall(name) : undefined;
-      if (text !== undefined) found.set(name, text);
+      const key = storage?.key(i);
+      const text = key?.startsWith(`${KEY}.${prefix}`) ? storage?.getItem(key) : undefined;
+      if (key && typeof text === 'string') found.set(key.slice(KEY.length + 1), text);
     }
   } catch {
     // What cannot be read is not there.

@@ -5,6 +5,7 @@ import {
   forgetGuess,
   recallGiven,
   recallGuess,
+  recallPicked,
   rememberGiven,
   rememberGuess,
 } from '../../src/exercises/memory.ts';
@@ -47,6 +48,28 @@ it.each([
   openDevice();
   remember('answer.pull.own', text);
   expect(recallGiven('pull.own')).toBeUndefined();
+});
+
+it('what was picked is remembered like what was typed', () => {
+  openDevice();
+  const picked = { picked: ['b', 'a'], right: '["a","b"]' };
+  rememberGiven('pull.order', picked);
+  expect(recallPicked('pull.order')).toEqual(picked);
+  expect(recallGiven('pull.order')).toBeUndefined();
+  rememberGiven('pull.order', given);
+  expect(recallPicked('pull.order')).toBeUndefined();
+});
+
+it.each([
+  'nonsense',
+  'null',
+  '{"picked":"a","right":""}',
+  '{"picked":[1],"right":""}',
+  '{"picked":[]}',
+])('an order that reads %s is none', (text) => {
+  openDevice();
+  remember('answer.pull.order', text);
+  expect(recallPicked('pull.order')).toBeUndefined();
 });
 
 it('a guess is remembered as long as it is one of the options', () => {

@@ -23,6 +23,10 @@ export class FakeStorage {
   getItem = (key: string): string | null => this.kept.get(key) ?? null;
   setItem = (key: string, text: string): void => void this.kept.set(key, text);
   removeItem = (key: string): void => void this.kept.delete(key);
+  key = (index: number): string | null => [...this.kept.keys()][index] ?? null;
+  get length(): number {
+    return this.kept.size;
+  }
 }
 
 export class FakeWindow extends EventTarget {

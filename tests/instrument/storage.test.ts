@@ -1,6 +1,6 @@
 import { afterEach, describe, expect, it, vi } from 'vitest';
 
-import { forget, recall, remember } from '../../src/instrument/storage.ts';
+import { forget, recall, recallAll, remember } from '../../src/instrument/storage.ts';
 import { FakeStorage, openWindow } from './fake-window.ts';
 
 afterEach(() => vi.unstubAllGlobals());
@@ -18,6 +18,15 @@ describe('the device’s memory', () => {
     expect([...(localStorage as FakeStorage).kept.keys()]).toEqual(['speaking-length.state']);
     forget('state');
     expect(recall('state')).toBeUndefined();
+  });
+
+  it('tells all that it keeps under one beginning, and nothing of others', () => {
+    const { localStorage } = openWindow();
+    remember('done.a', '1');
+    remember('state', '2');
+    remember('done.b', '');
+    (localStorage as FakeStorage).setItem('somebody-else.done.c', '3');
+    expect(Object.fromEntries(recallAll('done.'))).toEqual({ 'done.a': '1', 'done.b': '' });
   });
 
   it('keeps an empty text as a text', () => {
@@ -38,6 +47,7 @@ describe('the device’s memory', () => {
     const window = openWindow();
     window.localStorage = { getItem: refuse, setItem: refuse, removeItem: refuse };
     expect(recall('state')).toBeUndefined();
+    expect(recallAll('').size).toBe(0);
     expect(remember('state', 'v1')).toBe(false);
     expect(() => forget('state')).not.toThrow();
   });
@@ -46,6 +56,7 @@ describe('the device’s memory', () => {
     const window = openWindow();
     Object.defineProperty(window, 'localStorage', { get: refuse });
     expect(recall('state')).toBeUndefined();
+    expect(recallAll('').size).toBe(0);
     expect(remember('state', 'v1')).toBe(false);
     expect(() => forget('state')).not.toThrow();
   });
@@ -53,6 +64,7 @@ describe('the device’s memory', () => {
   it('is empty where there is no browser', () => {
     expect(typeof window).toBe('undefined');
     expect(recall('state')).toBeUndefined();
+    expect(recallAll('').size).toBe(0);
     expect(remember('state', 'v1')).toBe(false);
     expect(() => forget('state')).not.toThrow();
   });
