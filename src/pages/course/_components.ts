@@ -4,8 +4,13 @@ import Caution from '../../components/Caution.astro';
 import Choose from '../../components/Choose.astro';
 import Cite from '../../components/Cite.astro';
 import Derivation from '../../components/Derivation.astro';
+import BeyondTheNut from '../../components/figures/BeyondTheNut.astro';
+import DragFret from '../../components/figures/DragFret.astro';
 import DragGauge from '../../components/figures/DragGauge.astro';
 import DragLength from '../../components/figures/DragLength.astro';
+import DragRise from '../../components/figures/DragRise.astro';
+import FiveGauges from '../../components/figures/FiveGauges.astro';
+import StringPushedAside from '../../components/figures/StringPushedAside.astro';
 import DragNote from '../../components/figures/DragNote.astro';
 import SlideRule from '../../components/figures/SlideRule.astro';
 import StringElement from '../../components/figures/StringElement.astro';
@@ -32,21 +37,26 @@ import RuleMap from '../../components/figures/RuleMap.astro';
 import Step from '../../components/Step.astro';
 import Teacher from '../../components/Teacher.astro';
 import Term from '../../components/Term.astro';
+import SideBySide from '../../components/figures/SideBySide.astro';
 import ThreeRoads from '../../components/figures/ThreeRoads.astro';
 import TwoNecks from '../../components/figures/TwoNecks.astro';
 
 export const components = {
   BenchNote,
+  BeyondTheNut,
   Caution,
   Choose,
   Cite,
   Derivation,
+  DragFret,
   DragGauge,
   DragLength,
   DragNote,
+  DragRise,
   Eq,
   Figure,
   FindMistake,
+  FiveGauges,
   Guess,
   HowToMeasure,
   Numeric,
@@ -58,6 +68,7 @@ export const components = {
   SlideRule,
   Step,
   StringElement,
+  StringPushedAside,
   Teacher,
   Term,
   TheBuckets,
@@ -69,6 +80,7 @@ export const components = {
   TheNeck,
   TheSquare,
   ThreeHandles,
+  SideBySide,
   ThreeRoads,
   TwoNecks,
 };
