@@ -75,7 +75,8 @@ export function finder(pieces: readonly Piece[]): (query: string) => Group[] {
     searchOptions: {
       boost: { title: 4, page: 2 },
       prefix: (term) => term.length > 1,
-      fuzzy: (term) => (term.length > 4 ? 0.2 : false),
+      // Two letters that changed places are two edits.
+      fuzzy: (term) => (term.length > 5 ? 2 : term.length > 4 ? 1 : false),
       boostDocument: (id) => (pieces[Number(id)]?.page === 'Sources' ? 0.4 : 1),
     },
   });
