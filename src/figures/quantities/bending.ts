@@ -1,0 +1,163 @@
+/** Numbers of the chapter "Bending": the reader's string at the chosen fret and rise, and what holds of no instrument in particular. */
+import { constructionOf } from '../../instrument/drawer.ts';
+import {
+  formatDifference,
+  formatForce,
+  formatGauge,
+  formatLength,
+  formatNote,
+  formatShare,
+} from '../../instrument/format.ts';
+import { compared } from '../../instrument/pair.ts';
+import { pushedBy, pushedTo, tuned, type Pushed, type Tuned } from '../../instrument/pushed.ts';
+import type { Gauge, State } from '../../instrument/schema.ts';
+import { axialStiffness, fromInches, INCH, millimetres } from '../../physics/index.ts';
+import { stringsApart, viewOf } from '../bending/bent.ts';
+import { formatRise, formatTravel } from '../bending/describe.ts';
+import { proposed, slippedTo } from '../beyond-nut/slip.ts';
+import { triedOf } from '../trial.ts';
+import type { Quantity } from './common.ts';
+
+const FRET = 12;
+const TONE = 200;
+const UNKNOWN = 'an unknown amount';
+
+/** Of the pushed string, where there is one to speak of. */
+const own =
+  (text: (pushed: Pushed, state: State) => string): Quantity =>
+  (s) => {
+    const { pushed } = viewOf(s);
+    if (!pushed) return UNKNOWN;
+    return pushed.strain === 'broken' ? 'more than it holds' : text(pushed, s);
+  };
+const other =
+  (text: (pushed: Pushed, state: State) => string): Quantity =>
+  (s) => {
+    const { ghost } = viewOf(s);
+    if (!ghost) return UNKNOWN;
+    return ghost.pushed.strain === 'broken' ? 'more than it holds' : text(ghost.pushed, s);
+  };
+
+const live: Readonly<Record<string, Quantity>> = {
+  'bend.note': (s) => formatNote(viewOf(s).pull.note),
+  'bend.gauge': (s) => formatGauge(viewOf(s).pull.gauge),
+  'bend.length': (s) => formatLength(viewOf(s).pull.speakingLength, s.units),
+  'bend.pull': (s) => formatForce(viewOf(s).pull.tension, s.units),
+  'bend.fret': (s) => String(viewOf(s).fret),
+  'bend.rise': own(({ rise }) => formatRise(rise)),
+  'bend.travel': own(({ travel }, s) => formatTravel(travel, s.units)),
+  'bend.push': own(({ push }, s) => formatForce(push, s.units)),
+  'bend.apart': (s) => formatTravel(stringsApart(s.mine), s.units),
+  'bend.other': (s) => compared(s).other.name || 'the other instrument',
+  'bend.otherLength': (s) => {
+    const { ghost } = viewOf(s);
+    return ghost ? formatLength(ghost.pull.speakingLength, s.units) : 'another length';
+  },
+  'bend.otherGauge': (s) => {
+    const { ghost } = viewOf(s);
+    return ghost ? formatGauge(ghost.pull.gauge) : 'no gauge';
+  },
+  'bend.otherPullMore': (s) => {
+    const { ghost, pull } = viewOf(s);
+    return ghost ? formatDifference(ghost.pull.tension / pull.tension - 1) : UNKNOWN;
+  },
+  'bend.otherTravel': other(({ travel }, s) => formatTravel(travel, s.units)),
+  'bend.otherMore': (s) => {
+    const { ghost, pushed } = viewOf(s);
+    return ghost && pushed ? formatDifference(ghost.pushed.travel / pushed.travel - 1) : UNKNOWN;
+  },
+};
+
+/** The string in hand as it is on the instrument, bent at the twelfth fret: what the exercises ask about. */
+const ownBent =
+  (rise: number): Quantity =>
+  (s) => {
+    const pushed = pushedTo(triedOf(s).own, FRET, rise);
+    return pushed ? formatTravel(pushed.travel, s.units) : UNKNOWN;
+  };
+const inchRatio = (s: State): number => 1 + INCH / triedOf(s).own.speakingLength;
+
+const exercises: Readonly<Record<string, Quantity>> = {
+  'bend.ownTone': ownBent(TONE),
+  'bend.ownSemitone': ownBent(TONE / 2),
+  'bend.inchRatio': (s) => inchRatio(s).toFixed(4),
+  'bend.inchSquare': (s) => (inchRatio(s) ** 2).toFixed(4),
+  'bend.inchMore': (s) => formatDifference(inchRatio(s) ** 2 - 1),
+};
+
+/** What the law of small slopes leads to, from the numbers that the equation shows. */
+function smallSlope(s: State) {
+  const { pull, fret, pushed } = viewOf(s);
+  const rise = pushed?.rise ?? s.bend.rise;
+  const a = pull.speakingLength * 2 ** (-fret / 12);
+  const b = pull.speakingLength - a;
+  const more = 2 ** (rise / 600) - 1;
+  const stiffness = pushed ? axialStiffness(pull.construction) : NaN;
+  return { a, b, more, stiffness, y: Math.sqrt((2 * a * b * more * pull.tension) / stiffness) };
+}
+const shown = (value: number, digits: number): string =>
+  Number.isFinite(value) ? value.toPrecision(digits) : '?';
+
+const equation: Readonly<Record<string, Quantity>> = {
+  'bend.eq.a': (s) => smallSlope(s).a.toFixed(4),
+  'bend.eq.b': (s) => smallSlope(s).b.toFixed(4),
+  'bend.eq.more': (s) => smallSlope(s).more.toFixed(4),
+  'bend.eq.T': (s) => viewOf(s).pull.tension.toFixed(1),
+  'bend.eq.EA': (s) => {
+    const { stiffness } = smallSlope(s);
+    return Number.isFinite(stiffness) ? stiffness.toFixed(0) : '?';
+  },
+  'bend.eq.y': (s) => shown(millimetres(smallSlope(s).y), 3),
+  'bend.exact': own(({ travel }) => `${millimetres(travel).toPrecision(3)}\u00a0mm`),
+};
+
+const STANDARD = fromInches(25.5);
+const LONG = fromInches(27);
+const string = (kind: Gauge['kind'], gauge: number, note: string, length = STANDARD): Tuned =>
+  tuned(constructionOf({ kind, gauge }), length, note);
+const toneOn = (pull: Tuned, fret = FRET): Pushed => {
+  const pushed = pushedTo(pull, fret, TONE);
+  if (!pushed) throw new RangeError('pull has no known stretch; permitted: a string of the drawer');
+  return pushed;
+};
+const [nine, eleven] = [9, 11].map((gauge) => toneOn(string('plain', gauge, 'E4')));
+const ten = string('plain', 10, 'E4');
+const plainThird = toneOn(string('plain', 17, 'G3'));
+const woundThird = toneOn(string('wound', 20, 'G3'));
+const slipped = slippedTo(ten, FRET, TONE, proposed);
+const nylon = toneOn(
+  tuned(constructionOf({ kind: 'plain', gauge: 28, family: 'classical, nylon' }), STANDARD, 'E4'),
+);
+const share = (is: number | undefined, was: number | undefined): string =>
+  formatDifference((is ?? NaN) / (was ?? NaN) - 1);
+
+/** The same for every reader. */
+const constant: Readonly<Record<string, Quantity>> = {
+  'bend.c.nineTravel': (s) => formatTravel(nine?.travel ?? NaN, s.units),
+  'bend.c.elevenTravel': (s) => formatTravel(eleven?.travel ?? NaN, s.units),
+  'bend.c.ninePush': (s) => formatForce(nine?.push ?? NaN, s.units),
+  'bend.c.elevenPush': (s) => formatForce(eleven?.push ?? NaN, s.units),
+  'bend.c.pushMore': () => share(eleven?.push, nine?.push),
+  'bend.c.plainThird': (s) => formatTravel(plainThird.travel, s.units),
+  'bend.c.woundThird': (s) => formatTravel(woundThird.travel, s.units),
+  'bend.c.woundMore': () => share(woundThird.travel, plainThird.travel),
+  'bend.c.longer': () => share(toneOn(string('plain', 10, 'E4', LONG)).travel, toneOn(ten).travel),
+  'bend.c.half': () => formatShare((pushedTo(ten, FRET, 100)?.travel ?? NaN) / toneOn(ten).travel),
+  'bend.c.halfWay': () => {
+    const halfWay = pushedBy(ten, FRET, toneOn(ten).travel / 2);
+    return `${(halfWay?.rise ?? NaN).toFixed(0)}\u00a0cents`;
+  },
+  'bend.c.fifthTravel': () => share(toneOn(ten, 5).travel, toneOn(ten).travel),
+  'bend.c.fifthPush': () => share(toneOn(ten, 5).push, toneOn(ten).push),
+  'bend.c.slip': () => share(slipped?.slipping.travel, slipped?.held.travel),
+  'bend.c.slipNut': (s) => formatTravel(proposed.nut, s.units),
+  'bend.c.slipSaddle': (s) => formatTravel(proposed.saddle, s.units),
+  'bend.c.nylon': (s) => formatTravel(nylon.travel, s.units),
+};
+
+export const quantities: Readonly<Record<string, Quantity>> = {
+  ...live,
+  ...exercises,
+  ...equation,
+  ...constant,
+};
