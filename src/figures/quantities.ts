@@ -6,6 +6,7 @@
 import { initialState } from '../instrument/workshop.ts';
 import { quantities as bending } from './quantities/bending.ts';
 import { quantities as common, type Quantity } from './quantities/common.ts';
+import { quantities as goingLow } from './quantities/going-low.ts';
 import { quantities as pitch } from './quantities/pitch.ts';
 import { quantities as speakingLength } from './quantities/speaking-length.ts';
 import { quantities as threeThings } from './quantities/three-things-set-the-pull.ts';
@@ -20,6 +21,7 @@ const all: Readonly<Record<string, Quantity>> = {
   ...speakingLength,
   ...pitch,
   ...twoGuitars,
+  ...goingLow,
   ...whenStringsBreak,
 };
 

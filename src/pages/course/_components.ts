@@ -11,6 +11,7 @@ import DragLength from '../../components/figures/DragLength.astro';
 import DragRise from '../../components/figures/DragRise.astro';
 import FiveGauges from '../../components/figures/FiveGauges.astro';
 import StringPushedAside from '../../components/figures/StringPushedAside.astro';
+import DragLowNote from '../../components/figures/DragLowNote.astro';
 import DragNote from '../../components/figures/DragNote.astro';
 import SlideRule from '../../components/figures/SlideRule.astro';
 import StringElement from '../../components/figures/StringElement.astro';
@@ -51,6 +52,7 @@ export const components = {
   DragFret,
   DragGauge,
   DragLength,
+  DragLowNote,
   DragNote,
   DragRise,
   Eq,
