@@ -68,7 +68,10 @@ export function seatDiameter(core: Core): number {
 
 /** Cross-section of a wire or of a core in m². */
 export function coreArea(c: PlainString | WoundString): number {
-  if (c.kind === 'plain') return circleArea(inPositive('diameter', c.diameter, diameterRange));
+  if (c.kind === 'plain') {
+    inPositive('diameter', c.diameter, diameterRange);
+    return circleArea(c.diameter);
+  }
   inPositive('core.diameter', c.core.diameter, diameterRange);
   return c.core.shape === 'hex' ? HEX_AREA * c.core.diameter ** 2 : circleArea(c.core.diameter);
 }

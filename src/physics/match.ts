@@ -7,7 +7,7 @@ import { nearestInFeel } from './aim.ts';
 import { linearDensity, type Construction } from './construction.ts';
 import { entriesOf } from './entries.ts';
 import type { BendAsked } from './feel.ts';
-import { candidateOf, checkWanted, holdsAt, matchOf, nearestPull } from './nearest-pull.ts';
+import { candidateOf, checkWanted, holdsAt, matchOf, nearestIn } from './nearest-pull.ts';
 import { strainState, strengthShare } from './strength.ts';
 import { tension as tensionOf } from './tension.ts';
 
@@ -63,7 +63,7 @@ export function bestMatch(
 function bestOf(wanted: Wanted, drawer: readonly Construction[]): Match | undefined {
   const { aim } = wanted;
   return aim === undefined || aim === 'pull'
-    ? nearestPull({ ...wanted, drawer })
+    ? nearestIn(wanted, drawer)
     : bestInFeel(wanted, drawer);
 }
 

@@ -42,10 +42,14 @@ export function candidateOf(
  * The drawer's best string by its pull alone: see `bestMatch`. Throws RangeError naming an argument that lies outside.
  * Source: Mersenne's law.
  */
-export function nearestPull({
-  drawer,
-  ...wanted
-}: Wanted & { readonly drawer: readonly Construction[] }): Match | undefined {
+export function nearestPull(
+  wanted: Wanted & { readonly drawer: readonly Construction[] },
+): Match | undefined {
+  return nearestIn(wanted, wanted.drawer);
+}
+
+/** The same with the drawer apart, so that a loop over strings makes no copies. */
+export function nearestIn(wanted: Wanted, drawer: readonly Construction[]): Match | undefined {
   checkWanted(wanted);
   const { tension } = wanted;
   const entries = entriesOf(drawer, wanted.kind);

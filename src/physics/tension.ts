@@ -35,8 +35,11 @@ export function tension({
   frequency,
   linearDensity,
 }: Length & Frequency & Density): number {
-  const speed = 2 * checkLength(speakingLength) * checkFrequency(frequency);
-  return checkDensity(linearDensity) * speed * speed;
+  checkLength(speakingLength);
+  checkFrequency(frequency);
+  checkDensity(linearDensity);
+  const speed = 2 * speakingLength * frequency;
+  return linearDensity * speed * speed;
 }
 
 /** Frequency in Hz of the fundamental at `tension` N. */
@@ -45,10 +48,10 @@ export function frequency({
   tension,
   linearDensity,
 }: Length & Tension & Density): number {
-  return (
-    Math.sqrt(checkTension(tension) / checkDensity(linearDensity)) /
-    (2 * checkLength(speakingLength))
-  );
+  checkLength(speakingLength);
+  checkTension(tension);
+  checkDensity(linearDensity);
+  return Math.sqrt(tension / linearDensity) / (2 * speakingLength);
 }
 
 /** Linear density in kg/m that needs `tension` N at this length and pitch. */
@@ -57,8 +60,11 @@ export function linearDensityFor({
   frequency,
   tension,
 }: Length & Frequency & Tension): number {
-  const speed = 2 * checkLength(speakingLength) * checkFrequency(frequency);
-  return checkTension(tension) / (speed * speed);
+  checkLength(speakingLength);
+  checkFrequency(frequency);
+  checkTension(tension);
+  const speed = 2 * speakingLength * frequency;
+  return tension / (speed * speed);
 }
 
 /** Speaking length in m at which this string sounds `frequency` Hz under `tension` N. */
@@ -67,14 +73,17 @@ export function speakingLengthFor({
   tension,
   linearDensity,
 }: Frequency & Tension & Density): number {
-  return (
-    Math.sqrt(checkTension(tension) / checkDensity(linearDensity)) / (2 * checkFrequency(frequency))
-  );
+  checkFrequency(frequency);
+  checkTension(tension);
+  checkDensity(linearDensity);
+  return Math.sqrt(tension / linearDensity) / (2 * frequency);
 }
 
 /** Speed in m/s of a transverse wave: sqrt(T/mu). */
 export function waveSpeed({ tension, linearDensity }: Tension & Density): number {
-  return Math.sqrt(checkTension(tension) / checkDensity(linearDensity));
+  checkTension(tension);
+  checkDensity(linearDensity);
+  return Math.sqrt(tension / linearDensity);
 }
 
 /**
