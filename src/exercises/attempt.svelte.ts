@@ -10,7 +10,7 @@ import type { ExerciseKind, OfKind } from './types.ts';
 
 export class Attempt<K extends ExerciseKind> {
   readonly #kind: K;
-  readonly #key: string;
+  readonly #key: () => string;
   readonly #ask: (exercise: OfKind<K>, state: State) => Asked | undefined;
 
   /** What came in with the chapter's file; undefined before. */
@@ -28,7 +28,11 @@ export class Attempt<K extends ExerciseKind> {
     () => this.standing && this.#asked?.judge(this.standing.picked),
   );
 
-  constructor(kind: K, key: string, ask: (exercise: OfKind<K>, state: State) => Asked | undefined) {
+  constructor(
+    kind: K,
+    key: () => string,
+    ask: (exercise: OfKind<K>, state: State) => Asked | undefined,
+  ) {
     this.#kind = kind;
     this.#key = key;
     this.#ask = ask;
@@ -53,21 +57,21 @@ export class Attempt<K extends ExerciseKind> {
   async open(chapter: string): Promise<void> {
     void store.open();
     progress.open();
-    this.given = recallPicked(this.#key);
-    this.exercise = await loadExercise(this.#kind, chapter, this.#key);
+    this.given = recallPicked(this.#key());
+    this.exercise = await loadExercise(this.#kind, chapter, this.#key());
     this.#missing = this.exercise === undefined;
-    if (this.right) progress.mark(this.#key);
+    if (this.right) progress.mark(this.#key());
   }
 
   give(picked: readonly string[]): void {
     if (!this.#asked) return;
     this.given = { picked, right: this.#asked.right };
-    rememberGiven(this.#key, this.given);
-    if (this.right) progress.mark(this.#key);
+    rememberGiven(this.#key(), this.given);
+    if (this.right) progress.mark(this.#key());
   }
 
   rubOut(): void {
     this.given = undefined;
-    forgetGiven(this.#key);
+    forgetGiven(this.#key());
   }
 }

@@ -22,7 +22,7 @@ async function load() {
     lowestPick(store.state)
       .offered.map(({ gauge }) => String(gauge.gauge))
       .find((id) => id !== right()) ?? '';
-  return { attempt: new Attempt('choose', KEY, askChoice), progress, store, right, wrong };
+  return { attempt: new Attempt('choose', () => KEY, askChoice), progress, store, right, wrong };
 }
 
 beforeEach(() => {

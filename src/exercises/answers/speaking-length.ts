@@ -139,7 +139,7 @@ export const answers: Answers = {
     right: (s) =>
       `${longer(s).toFixed(4)} × ${longer(s).toFixed(4)} = ${(longer(s) ** 2).toFixed(4)}. What counts twice is multiplied by itself.`,
     hints: [
-      'That is an inch more, from nut to saddle line.',
+      'The scale length that the frets are laid out for, and an inch more.',
       'The longer over the shorter is a little more than one, as it should be.',
       undefined,
       'It multiplies the pull of now by the ratio above. Would you believe that an inch doubles a pull?',
