@@ -1,0 +1,153 @@
+/** The numbers of the chapter "Going low" that follow the reader's lowest string, or that the physics works out. */
+import {
+  formatDensity,
+  formatDifference,
+  formatForce,
+  formatGauge,
+  formatLength,
+  formatNote,
+  formatShare,
+  lengthNumber,
+  lengthUnit,
+  travelNumber,
+} from '../../instrument/format.ts';
+import {
+  lengthFactor,
+  lowString,
+  massFactor,
+  ownLow,
+  PROPOSED,
+  withLow,
+  type LowString,
+  type LowStrung,
+} from '../../instrument/low-string.ts';
+import type { State, Units } from '../../instrument/schema.ts';
+import { workshopInstrument } from '../../instrument/workshop.ts';
+import { bendingStiffness, gramsPerMetre, tensionRatio } from '../../physics/index.ts';
+import type { Quantity } from './common.ts';
+
+const words = ['no', 'one', 'two', 'three', 'four', 'five', 'six', 'seven', 'eight', 'nine', 'ten'];
+const counted = (n: number): string => words[n] ?? String(n);
+
+/** "five semitones lower": where the reader has taken the note. */
+function lowerBy({ semitones }: LowString): string {
+  if (semitones === 0) return 'where it is';
+  const size = Math.abs(semitones);
+  const unit = size === 1 ? 'semitone' : 'semitones';
+  return `${counted(size)} ${unit} ${semitones > 0 ? 'lower' : 'higher'}`;
+}
+
+const pull = (s: LowStrung, units: Units): string =>
+  s.strain === 'broken' ? 'more than it holds' : formatForce(s.tension, units);
+const drift = (s: LowStrung): string =>
+  s.drift === undefined ? 'an unknown number of cents' : `${s.drift.toFixed(1)}\u00a0cents`;
+const travel = (s: LowStrung, units: Units): string =>
+  s.travel === undefined
+    ? 'an unknown way'
+    : `${travelNumber(s.travel, units)}\u00a0${lengthUnit(units)}`;
+const more = (ratio: number): string => formatShare(Math.abs(ratio - 1));
+
+type Which = 'own' | 'down' | 'longer' | 'thicker' | 'point';
+const which: readonly Which[] = ['own', 'down', 'longer', 'thicker', 'point'];
+
+/** `low.down.pull` and the like: each of the five strings, each of its numbers. */
+const each: Readonly<Record<string, Quantity>> = Object.fromEntries(
+  which.flatMap((id): [string, Quantity][] => {
+    const of = (s: State): LowStrung => lowString(s)[id];
+    return [
+      [`low.${id}.pull`, (s) => pull(of(s), s.units)],
+      [`low.${id}.gauge`, (s) => formatGauge(of(s).gauge)],
+      [`low.${id}.length`, (s) => formatLength(of(s).speakingLength, s.units)],
+      [`low.${id}.drift`, (s) => drift(of(s))],
+      [`low.${id}.travel`, (s) => travel(of(s), s.units)],
+      [`low.${id}.change`, (s) => formatDifference(of(s).change)],
+    ];
+  }),
+);
+
+const state: Readonly<Record<string, Quantity>> = {
+  'low.ownNote': (s) => formatNote(lowString(s).own.note),
+  'low.note': (s) => formatNote(lowString(s).note),
+  'low.by': (s) => lowerBy(lowString(s)),
+  'low.stiff': (s) =>
+    lowString(s).own.drift === undefined
+      ? 'This one has a core whose stiffness is not known, so the map shows no dull ground and what follows can only be told of strings with a steel core.'
+      : 'It is drawn from the stiffness of the core.',
+  'eq.low.n': (s) => String(lowString(s).semitones),
+  'eq.low.L': (s) => lengthNumber(lowString(s).own.speakingLength, s.units),
+  'eq.low.longer': (s) => lengthNumber(lowString(s).longer.speakingLength, s.units),
+  'eq.low.mu': (s) => gramsPerMetre(lowString(s).own.linearDensity).toPrecision(4),
+  'eq.low.heavier': (s) =>
+    gramsPerMetre(lowString(s).own.linearDensity * massFactor(lowString(s).semitones)).toPrecision(
+      4,
+    ),
+};
+
+/** A fourth lower, whatever the reader has chosen: what the guess and the exercises ask for. */
+const fourth = (s: State): LowString => lowString(withLow(s, { semitones: PROPOSED }));
+const FOURTH_PULL = tensionRatio({ frequency: 1 / lengthFactor(PROPOSED) });
+
+const exercise: Readonly<Record<string, Quantity>> = {
+  'low.ex.note': (s) => formatNote(fourth(s).note),
+  'low.ex.gauge': (s) => formatGauge(fourth(s).thicker.gauge),
+  'low.ex.gaugePull': (s) => pull(fourth(s).thicker, s.units),
+  'low.ex.gaugeChange': (s) => formatDifference(fourth(s).thicker.change),
+  'low.ex.downPull': (s) => pull(fourth(s).down, s.units),
+  'low.ex.length': (s) => formatLength(fourth(s).longer.speakingLength, s.units),
+  'low.ex.density': (s) => formatDensity(ownLow(s.mine).own.linearDensity, s.units),
+  'low.ex.heavier': (s) =>
+    formatDensity(ownLow(s.mine).own.linearDensity * massFactor(PROPOSED), s.units),
+  'low.ex.downTravel': (s) => travel(fourth(s).down, s.units),
+  'low.ex.thickTravel': (s) => travel(fourth(s).thicker, s.units),
+  'low.ex.longTravel': (s) => travel(fourth(s).longer, s.units),
+};
+
+const standard = ownLow(workshopInstrument('redshank')).own;
+const bass = ownLow(workshopInstrument('godwit')).own;
+const baritone = ownLow(workshopInstrument('curlew')).own;
+const seven = ownLow(workshopInstrument('avocet')).own;
+
+/** What the prose claims of no instrument in particular. */
+const constant: Readonly<Record<string, Quantity>> = {
+  'const.fourthLength': () => lengthFactor(PROPOSED).toFixed(3),
+  'const.fourthMass': () => massFactor(PROPOSED).toFixed(2),
+  'const.fourthPull': () => formatShare(FOURTH_PULL),
+  'const.fourthLost': () => formatShare(1 - FOURTH_PULL),
+  'const.bassLength': () => (bass.speakingLength / standard.speakingLength).toFixed(2),
+  'const.bassGauge': () => (bass.gauge.gauge / standard.gauge.gauge).toFixed(2),
+  'const.bassBoth': () =>
+    (
+      (bass.speakingLength / standard.speakingLength) *
+      (bass.gauge.gauge / standard.gauge.gauge)
+    ).toFixed(1),
+  'const.bassPull': (s) => formatForce(bass.tension, s.units),
+  'const.standardPull': (s) => formatForce(standard.tension, s.units),
+  'const.bassTimes': () => (bass.tension / standard.tension).toFixed(1),
+  'const.bassDrift': () => drift(bass),
+  'const.standardDrift': () => drift(standard),
+  'const.baritone': (s) =>
+    `${formatLength(baritone.speakingLength, s.units)} with a ${formatGauge(baritone.gauge)} at ${formatNote(baritone.note)}`,
+  'const.seven': (s) =>
+    `${formatLength(seven.speakingLength, s.units)} with a ${formatGauge(seven.gauge)}`,
+  'const.baritonePull': (s) => formatForce(baritone.tension, s.units),
+  'const.baritoneDrift': () => drift(baritone),
+  'const.sevenPull': (s) => formatForce(seven.tension, s.units),
+  'const.sevenDrift': () => drift(seven),
+  'const.coreGrowth': () => {
+    const [from, to] = [standard, baritone].map(({ construction: c }) =>
+      c.kind === 'wound' ? c.core.diameter : NaN,
+    );
+    return more((to ?? NaN) / (from ?? NaN));
+  },
+  'const.stiffnessGrowth': () =>
+    more(bendingStiffness(baritone.construction) / bendingStiffness(standard.construction)),
+  'const.massGrowth': () => more(baritone.linearDensity / standard.linearDensity),
+  'const.wholeGrowth': () => more(baritone.gauge.gauge / standard.gauge.gauge),
+};
+
+export const quantities: Readonly<Record<string, Quantity>> = {
+  ...each,
+  ...state,
+  ...exercise,
+  ...constant,
+};
