@@ -26,8 +26,8 @@ import {
   tension,
   type Construction,
 } from '../../physics/index.ts';
-import { highestNoteBelow, semitonesText, shareText, size } from '../cliff/describe.ts';
-import { edgeOf, marginOf, semitonesTo } from '../cliff/margin.ts';
+import { highestNoteBelow, shareText, size } from '../cliff/describe.ts';
+import { edgeOf, isTabled, marginOf, semitonesTo } from '../cliff/margin.ts';
 import { mainScale, triedOf } from '../trial.ts';
 import type { Quantity } from './common.ts';
 
@@ -79,9 +79,10 @@ const highest =
   (share: number): Quantity =>
   (s) => {
     const { own } = triedOf(s);
-    const product = edgeOf(own.construction)?.low;
-    if (product === undefined) return UNKNOWN;
-    const limit = (product * Math.sqrt(share)) / own.speakingLength;
+    const edges = edgeOf(own.construction);
+    // The caution's share is that of steel wire, whose strength is one number.
+    if (!edges || (share < 1 && !isTabled(edges))) return UNKNOWN;
+    const limit = (edges.low * Math.sqrt(share)) / own.speakingLength;
     return formatNote(highestNoteBelow(limit, s.mine.a4));
   };
 
@@ -132,7 +133,7 @@ export const quantities: Readonly<Record<string, Quantity>> = {
   'breaking.nearNote': ofNearest((p) => formatNote(p.note)),
   'breaking.nearGauge': ofNearest((p) => formatGauge(p.gauge)),
   'breaking.nearShare': ofNearest((p) => shareText(marginOf(p))),
-  'breaking.nearLeft': ofNearest((p) => semitonesText(marginOf(p).toEdge)),
+  'breaking.nearLeft': ofNearest((p) => size(marginOf(p).toEdge)),
 
   'breaking.band': () => {
     const [thin, thick] = [minimumStrengthTable[0], minimumStrengthTable.at(-1)];
@@ -140,7 +141,7 @@ export const quantities: Readonly<Record<string, Quantity>> = {
   },
   'breaking.fence': () => formatShare(CAUTION_SHARE),
   'breaking.fenceSemitones': () => size(semitonesTo(CAUTION_SHARE)),
-  'breaking.semitone': () => formatShare(2 ** (1 / 6) - 1),
+  'breaking.semitone': () => formatShare(2 ** (1 / 6) - 1, 1),
   'breaking.inch': (s) => size(12 * octaves((mainScale(s) + fromInches(1)) / mainScale(s))),
   'breaking.inchLonger': (s) => formatLength(mainScale(s) + fromInches(1), s.units),
   'breaking.speed': () => `${(2 * edge(10)).toFixed(0)}\u00a0m/s`,
