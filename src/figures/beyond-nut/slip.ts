@@ -1,6 +1,5 @@
 /** A bend whose stretch is shared by the lengths beyond nut and saddle, beside the same bend with both ends held. */
-import type { Pull } from '../../instrument/pulls.ts';
-import { pushedTo, type Pushed } from '../../instrument/pushed.ts';
+import { pushedTo, type Pushed, type Tuned } from '../../instrument/pushed.ts';
 
 export interface Beyond {
   /** m, from the nut to the tuner's post, and whether the string slips over the nut */
@@ -39,7 +38,7 @@ export const gainOf = (a: number, b: number, travel: number): number =>
 
 /** Undefined where the string's stretch is not known, or the rise is beyond any travel. */
 export function slippedTo(
-  pull: Pull,
+  pull: Tuned,
   fret: number,
   rise: number,
   { nut, slipsAtNut, saddle, slipsAtSaddle }: Beyond,

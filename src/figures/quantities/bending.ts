@@ -11,7 +11,7 @@ import {
 import { compared } from '../../instrument/pair.ts';
 import { pushedBy, pushedTo, tuned, type Pushed, type Tuned } from '../../instrument/pushed.ts';
 import type { Gauge, State } from '../../instrument/schema.ts';
-import { axialStiffness, fromInches, INCH, millimetres } from '../../physics/index.ts';
+import { axialStiffness, coreArea, fromInches, INCH, millimetres } from '../../physics/index.ts';
 import { stringsApart, viewOf } from '../bending/bent.ts';
 import { formatRise, formatTravel } from '../bending/describe.ts';
 import { proposed, slippedTo } from '../beyond-nut/slip.ts';
@@ -128,8 +128,14 @@ const slipped = slippedTo(ten, FRET, TONE, proposed);
 const nylon = toneOn(
   tuned(constructionOf({ kind: 'plain', gauge: 28, family: 'classical, nylon' }), STANDARD, 'E4'),
 );
+const more = (is: number | undefined, was: number | undefined): string =>
+  formatShare((is ?? NaN) / (was ?? NaN) - 1);
 const share = (is: number | undefined, was: number | undefined): string =>
   formatDifference((is ?? NaN) / (was ?? NaN) - 1);
+
+const third = constructionOf({ kind: 'wound', gauge: 20 });
+/** By what share of itself the pull has to grow for a rise in cents. */
+const addedFor = (cents: number): number => 2 ** (cents / 600) - 1;
 
 /** The same for every reader. */
 const constant: Readonly<Record<string, Quantity>> = {
@@ -140,18 +146,24 @@ const constant: Readonly<Record<string, Quantity>> = {
   'bend.c.pushMore': () => share(eleven?.push, nine?.push),
   'bend.c.plainThird': (s) => formatTravel(plainThird.travel, s.units),
   'bend.c.woundThird': (s) => formatTravel(woundThird.travel, s.units),
-  'bend.c.woundMore': () => share(woundThird.travel, plainThird.travel),
-  'bend.c.longer': () => share(toneOn(string('plain', 10, 'E4', LONG)).travel, toneOn(ten).travel),
-  'bend.c.half': () => formatShare((pushedTo(ten, FRET, 100)?.travel ?? NaN) / toneOn(ten).travel),
+  'bend.c.woundMore': () => more(woundThird.travel, plainThird.travel),
+  'bend.c.longer': () => more(toneOn(string('plain', 10, 'E4', LONG)).travel, toneOn(ten).travel),
   'bend.c.halfWay': () => {
     const halfWay = pushedBy(ten, FRET, toneOn(ten).travel / 2);
     return `${(halfWay?.rise ?? NaN).toFixed(0)}\u00a0cents`;
   },
   'bend.c.fifthTravel': () => share(toneOn(ten, 5).travel, toneOn(ten).travel),
   'bend.c.fifthPush': () => share(toneOn(ten, 5).push, toneOn(ten).push),
-  'bend.c.slip': () => share(slipped?.slipping.travel, slipped?.held.travel),
+  'bend.c.slip': () => more(slipped?.slipping.travel, slipped?.held.travel),
   'bend.c.slipNut': (s) => formatTravel(proposed.nut, s.units),
   'bend.c.slipSaddle': (s) => formatTravel(proposed.saddle, s.units),
+  'bend.c.tone': () => addedFor(TONE).toFixed(3),
+  'bend.c.semitone': () => addedFor(TONE / 2).toFixed(3),
+  'bend.c.root': () => Math.sqrt(addedFor(TONE / 2) / addedFor(TONE)).toFixed(3),
+  'bend.c.coreShare': () =>
+    formatShare(
+      third.kind === 'wound' ? coreArea(third) / ((Math.PI / 4) * third.diameter ** 2) : NaN,
+    ),
   'bend.c.nylon': (s) => formatTravel(nylon.travel, s.units),
 };
 
