@@ -76,8 +76,16 @@ export const answers: Answers = {
     kind: 'choose',
     options: (state) => offered(state).map((g) => ({ id: String(g.gauge), label: formatGauge(g) })),
     answer: (state) => String(fourth(state).thicker.gauge.gauge),
-    hints: (state, id) =>
-      wrongGauge.find(([factor]) => String(times(state, factor).gauge) === id)?.[1],
+    hints: (state, id) => {
+      const slip = wrongGauge.find(([factor]) => String(times(state, factor).gauge) === id)?.[1];
+      const thin = Number(id) < fourth(state).thicker.gauge.gauge;
+      return (
+        slip ??
+        (thin
+          ? 'That one is too thin, and pulls less than now. Something nearer is among them.'
+          : 'That one is too thick, and pulls more than now. Twice the gauge would be an octave’s worth.')
+      );
+    },
   },
   'going-low.length': {
     kind: 'numeric',

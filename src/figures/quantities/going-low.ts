@@ -26,17 +26,6 @@ import { workshopInstrument } from '../../instrument/workshop.ts';
 import { bendingStiffness, gramsPerMetre, tensionRatio } from '../../physics/index.ts';
 import type { Quantity } from './common.ts';
 
-const words = ['no', 'one', 'two', 'three', 'four', 'five', 'six', 'seven', 'eight', 'nine', 'ten'];
-const counted = (n: number): string => words[n] ?? String(n);
-
-/** "five semitones lower": where the reader has taken the note. */
-function lowerBy({ semitones }: LowString): string {
-  if (semitones === 0) return 'where it is';
-  const size = Math.abs(semitones);
-  const unit = size === 1 ? 'semitone' : 'semitones';
-  return `${counted(size)} ${unit} ${semitones > 0 ? 'lower' : 'higher'}`;
-}
-
 const pull = (s: LowStrung, units: Units): string =>
   s.strain === 'broken' ? 'more than it holds' : formatForce(s.tension, units);
 const drift = (s: LowStrung): string =>
@@ -67,12 +56,6 @@ const each: Readonly<Record<string, Quantity>> = Object.fromEntries(
 
 const state: Readonly<Record<string, Quantity>> = {
   'low.ownNote': (s) => formatNote(lowString(s).own.note),
-  'low.note': (s) => formatNote(lowString(s).note),
-  'low.by': (s) => lowerBy(lowString(s)),
-  'low.stiff': (s) =>
-    lowString(s).own.drift === undefined
-      ? 'This one has a core whose stiffness is not known, so the map shows no dull ground and what follows can only be told of strings with a steel core.'
-      : 'It is drawn from the stiffness of the core.',
   'eq.low.n': (s) => String(lowString(s).semitones),
   'eq.low.L': (s) => lengthNumber(lowString(s).own.speakingLength, s.units),
   'eq.low.longer': (s) => lengthNumber(lowString(s).longer.speakingLength, s.units),
@@ -112,7 +95,6 @@ const constant: Readonly<Record<string, Quantity>> = {
   'const.fourthLength': () => lengthFactor(PROPOSED).toFixed(3),
   'const.fourthMass': () => massFactor(PROPOSED).toFixed(2),
   'const.fourthPull': () => formatShare(FOURTH_PULL),
-  'const.fourthLost': () => formatShare(1 - FOURTH_PULL),
   'const.bassLength': () => (bass.speakingLength / standard.speakingLength).toFixed(2),
   'const.bassGauge': () => (bass.gauge.gauge / standard.gauge.gauge).toFixed(2),
   'const.bassBoth': () =>
@@ -121,10 +103,7 @@ const constant: Readonly<Record<string, Quantity>> = {
       (bass.gauge.gauge / standard.gauge.gauge)
     ).toFixed(1),
   'const.bassPull': (s) => formatForce(bass.tension, s.units),
-  'const.standardPull': (s) => formatForce(standard.tension, s.units),
   'const.bassTimes': () => (bass.tension / standard.tension).toFixed(1),
-  'const.bassDrift': () => drift(bass),
-  'const.standardDrift': () => drift(standard),
   'const.baritone': (s) =>
     `${formatLength(baritone.speakingLength, s.units)} with a ${formatGauge(baritone.gauge)} at ${formatNote(baritone.note)}`,
   'const.seven': (s) =>
@@ -132,7 +111,6 @@ const constant: Readonly<Record<string, Quantity>> = {
   'const.baritonePull': (s) => formatForce(baritone.tension, s.units),
   'const.baritoneDrift': () => drift(baritone),
   'const.sevenPull': (s) => formatForce(seven.tension, s.units),
-  'const.sevenDrift': () => drift(seven),
   'const.coreGrowth': () => {
     const [from, to] = [standard, baritone].map(({ construction: c }) =>
       c.kind === 'wound' ? c.core.diameter : NaN,
