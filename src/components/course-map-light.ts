@@ -19,3 +19,5 @@ for (const event of ['pointerover', 'focusin'])
   map?.addEventListener(event, ({ target }) => light(idAt(target)));
 map?.addEventListener('pointerleave', () => light(idAt(document.activeElement)));
 map?.addEventListener('focusout', () => light(undefined));
+
+export {};

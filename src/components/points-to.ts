@@ -60,3 +60,5 @@ document.addEventListener('keydown', (event) => {
     press(word);
   }
 });
+
+export {};

@@ -101,3 +101,5 @@ function start(): void {
 }
 
 if ('showPopover' in HTMLElement.prototype && document.querySelector('.slip')) start();
+
+export {};
