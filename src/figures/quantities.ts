@@ -7,8 +7,10 @@ import { initialState } from '../instrument/workshop.ts';
 import { quantities as bending } from './quantities/bending.ts';
 import { quantities as common, type Quantity } from './quantities/common.ts';
 import { quantities as goingLow } from './quantities/going-low.ts';
+import { quantities as gaugeAndMass } from './quantities/gauge-and-mass.ts';
 import { quantities as pitch } from './quantities/pitch.ts';
 import { quantities as speakingLength } from './quantities/speaking-length.ts';
+import { quantities as stiffStrings } from './quantities/stiff-strings.ts';
 import { quantities as threeThings } from './quantities/three-things-set-the-pull.ts';
 import { quantities as whenStringsBreak } from './quantities/when-strings-break.ts';
 import { quantities as twoGuitars } from './quantities/two-guitars-one-feel.ts';
@@ -16,10 +18,12 @@ import { quantities as twoGuitars } from './quantities/two-guitars-one-feel.ts';
 /** All of them, for the build; in the browser a chapter loads its own. */
 const all: Readonly<Record<string, Quantity>> = {
   ...common,
+  ...stiffStrings,
   ...bending,
   ...threeThings,
   ...speakingLength,
   ...pitch,
+  ...gaugeAndMass,
   ...twoGuitars,
   ...goingLow,
   ...whenStringsBreak,

@@ -15,13 +15,19 @@ import DragLowNote from '../../components/figures/DragLowNote.astro';
 import DragNote from '../../components/figures/DragNote.astro';
 import SlideRule from '../../components/figures/SlideRule.astro';
 import StringElement from '../../components/figures/StringElement.astro';
+import LeavesTheSaddle from '../../components/figures/LeavesTheSaddle.astro';
+import TheLadder from '../../components/figures/TheLadder.astro';
 import HowToMeasure from '../../components/figures/HowToMeasure.astro';
+import TheBridge from '../../components/figures/TheBridge.astro';
+import TheNutSlot from '../../components/figures/TheNutSlot.astro';
 import TheBuckets from '../../components/figures/TheBuckets.astro';
 import TheCliff from '../../components/figures/TheCliff.astro';
 import DragReference from '../../components/figures/DragReference.astro';
 import SetAtReference from '../../components/figures/SetAtReference.astro';
 import TheCapo from '../../components/figures/TheCapo.astro';
 import TheOctave from '../../components/figures/TheOctave.astro';
+import TheCaliper from '../../components/figures/TheCaliper.astro';
+import TheStairs from '../../components/figures/TheStairs.astro';
 import TheNeck from '../../components/figures/TheNeck.astro';
 import TheSquare from '../../components/figures/TheSquare.astro';
 import ThreeHandles from '../../components/figures/ThreeHandles.astro';
@@ -61,6 +67,7 @@ export const components = {
   FiveGauges,
   Guess,
   HowToMeasure,
+  LeavesTheSaddle,
   Numeric,
   Order,
   PointsTo,
@@ -73,12 +80,17 @@ export const components = {
   StringPushedAside,
   Teacher,
   Term,
+  TheBridge,
   TheBuckets,
+  TheNutSlot,
   TheCliff,
   DragReference,
   SetAtReference,
   TheCapo,
   TheOctave,
+  TheCaliper,
+  TheStairs,
+  TheLadder,
   TheNeck,
   TheSquare,
   ThreeHandles,

@@ -1,0 +1,132 @@
+/** The numbers of the chapter "Gauge and mass". */
+import { drawerOf, constructionOf } from '../../instrument/drawer.ts';
+import {
+  formatDifference,
+  formatForce,
+  formatGauge,
+  formatNote,
+  formatShare,
+  forceNumber,
+} from '../../instrument/format.ts';
+import { lengthOf, pullOf, pullsOf, type Pull } from '../../instrument/pulls.ts';
+import type { Gauge, State } from '../../instrument/schema.ts';
+import {
+  fromMillimetres,
+  linearDensity,
+  material,
+  millimetres,
+  thousandths,
+} from '../../physics/index.ts';
+import { measured, wireInHand } from '../caliper/caliper.ts';
+import { materialName } from '../caliper/describe.ts';
+import { exactGauge, stairsOf, thousandthUp } from '../stairs/stairs.ts';
+import { triedOf } from '../trial.ts';
+import type { Quantity } from './common.ts';
+
+const own = (s: State) => triedOf(s).own;
+const massOf = (gauge: Gauge): number => linearDensity(constructionOf(gauge));
+const change = (from: Gauge, to: Gauge): number => massOf(to) / massOf(from) - 1;
+
+const plain = (gauge: number): Gauge => ({ kind: 'plain', gauge });
+const wound = (gauge: number): Gauge => ({ kind: 'wound', gauge });
+
+/** The plain string that the derivation works with: the one in hand, the first plain one, or a ten in its place. */
+function plainPull(s: State): Pull {
+  const { wire, string } = wireInHand(s);
+  const index = string ?? 0;
+  const spec = s.mine.strings[index];
+  if (!spec) throw new RangeError('strings is empty; permitted: 4 to 12');
+  const gauge: Gauge =
+    string === undefined
+      ? plain(10)
+      : { kind: 'plain', gauge: thousandths(wire.diameter), family: spec.family };
+  return pullOf({ gauge, note: spec.note, a4: s.mine.a4, speakingLength: lengthOf(s.mine, index) });
+}
+const plainGauge = (s: State): number =>
+  Number(thousandths(wireInHand(s).wire.diameter).toFixed(2));
+
+/** By what share the pull grows when a string gets a thousandth thicker, or takes the next gauge that exists. */
+const upOn = (s: State, index: number): string => {
+  const pull = pullsOf(s.mine).at(index);
+  return pull ? formatDifference(change(pull.gauge, thousandthUp(pull.gauge))) : '';
+};
+const gaugeOn = (s: State, index: number): string =>
+  formatGauge(s.mine.strings.at(index) ?? plain(10));
+const upGaugeOn = (s: State, index: number): string =>
+  formatGauge(thousandthUp(s.mine.strings.at(index) ?? plain(10)));
+
+/** The farthest that rounding to the nearest plain gauge can be off: half the step, as a share of its middle. */
+const worstHalf = (from: number, to: number): number => {
+  const list = drawerOf().gauges.plain.filter((g) => g >= from && g <= to);
+  return Math.max(
+    ...list.slice(1).map((g, i) => {
+      const [a, b] = [(list[i] ?? g) ** 2, g ** 2];
+      return (b - a) / (a + b);
+    }),
+  );
+};
+
+export const quantities: Readonly<Record<string, Quantity>> = {
+  'gauge.tenEleven': () => formatShare(change(plain(10), plain(11))),
+  'gauge.nineTen': () => formatShare(change(plain(9), plain(10)), 1),
+  'gauge.nineRule': () => formatShare(2 / 9, 1),
+  'gauge.lowRule': () => formatShare(2 / 46, 1),
+  'gauge.low': () => formatShare(change(wound(46), wound(47)), 1),
+  'gauge.wound20': () => formatShare(1 - massOf(wound(20)) / massOf(plain(20))),
+  'gauge.worstHalf': () => formatShare(worstHalf(8, 14)),
+  'gauge.worstThick': () => formatShare(worstHalf(14, 26)),
+
+  'gauge.topOwn': (s) => gaugeOn(s, 0),
+  'gauge.topUp': (s) => upGaugeOn(s, 0),
+  'gauge.topChange': (s) => upOn(s, 0),
+  'gauge.lastOwn': (s) => gaugeOn(s, -1),
+  'gauge.lastUp': (s) => upGaugeOn(s, -1),
+  'gauge.lastChange': (s) => upOn(s, -1),
+
+  'gauge.pull': (s) =>
+    triedOf(s).tried.strain === 'broken'
+      ? 'more than it can hold'
+      : formatForce(triedOf(s).tried.tension, s.units),
+  'gauge.exact': (s) => exactGauge(stairsOf(s), own(s).tension * 0.95).toFixed(2),
+
+  'gauge.wire': (s) => {
+    const { string } = wireInHand(s);
+    const note = formatNote(s.mine.strings[string ?? 0]?.note ?? 'E4');
+    return string === undefined
+      ? `a plain ten in place of the ${note} string`
+      : `the ${note} string, gauge ${plainGauge(s)}`;
+  },
+  'gauge.material': (s) => materialName(wireInHand(s).wire),
+  'gauge.steel': () => material('musicWire').density.value.toFixed(0),
+  'gauge.density': (s) => material(wireInHand(s).wire.material).density.value.toFixed(0),
+  'gauge.eqD': (s) => millimetres(wireInHand(s).wire.diameter).toFixed(4),
+  'gauge.eqL': (s) => plainPull(s).speakingLength.toFixed(4),
+  'gauge.eqF': (s) => plainPull(s).frequency.toFixed(1),
+  'gauge.eqT': (s) => forceNumber(plainPull(s).tension, 'mm-N'),
+  'gauge.plainPull': (s) => formatForce(plainPull(s).tension, s.units),
+  'gauge.plainGauge': (s) => String(plainGauge(s)),
+  'gauge.plainNext': (s) => String(plainGauge(s) + 1),
+  'gauge.stepRule': (s) => formatShare(2 / plainGauge(s), 1),
+  'gauge.stepExact': (s) => formatShare((1 + 1 / plainGauge(s)) ** 2 - 1, 1),
+
+  'gauge.tolerance': (s) => {
+    const { tolerance } = measured(wireInHand(s).wire, wireInHand(s).wire.diameter);
+    return tolerance === undefined
+      ? `of ${materialName(wireInHand(s).wire)} strings no standard says it`
+      : `for this wire it is ±${thousandths(tolerance).toFixed(1)} thousandths`;
+  },
+  'gauge.toleranceMass': () => {
+    const { massTolerance = 0 } = measured(
+      { kind: 'plain', diameter: fromMillimetres(0.254), material: 'musicWire' },
+      fromMillimetres(0.254),
+    );
+    return formatShare(massTolerance, 1);
+  },
+  'gauge.millimetres': (s) => `${millimetres(wireInHand(s).wire.diameter).toFixed(3)}\u00a0mm`,
+  'gauge.hundredth': (s) => {
+    const d = millimetres(wireInHand(s).wire.diameter);
+    return formatShare((1 + 0.01 / d) ** 2 - 1, 1);
+  },
+
+  'gauge.less': (s) => formatForce(own(s).tension * 0.88, s.units),
+};
