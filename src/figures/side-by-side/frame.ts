@@ -42,14 +42,17 @@ export const wide: Frame = {
   drift: { x: 800, y: 26, line: 21, long: 160 },
 };
 
-/** A bend is drawn so many times too far, or it would not be seen. */
-export const TIMES = 6;
+/** A bend is drawn so many times too far, or it would not be seen: as many as there is room for. */
+const TIMES = [6, 5, 4, 3, 2] as const;
+const HIGHEST = 28;
 
 export interface Scales {
   /** Units of drawing for a metre along, and for a newton hung */
   readonly perMetre: number;
   readonly perNewton: number;
   readonly perCent: number;
+  /** By how much the bends are drawn too far */
+  readonly times: number;
 }
 
 export function scalesOf(roads: readonly Road[], frame: Frame): Scales {
@@ -58,8 +61,11 @@ export function scalesOf(roads: readonly Road[], frame: Frame): Scales {
   const drifts = roads.map((r) => driftsOf(r.string)?.at(-1) ?? 0);
   // Room for what tuning down a few semitones makes of it, so that another note seldom changes the ruler.
   const most = Math.max(2 * (drifts[0] ?? 0), ...drifts);
+  const perMetre = frame.string.long / longest;
+  const farthest = Math.max(...roads.map((r) => r.string.travel ?? 0)) * perMetre;
   return {
-    perMetre: frame.string.long / longest,
+    perMetre,
+    times: TIMES.find((times) => times * farthest <= HIGHEST) ?? 1,
     perNewton: frame.weight.own / own,
     perCent: most > 0 ? frame.drift.long / most : 0,
   };
