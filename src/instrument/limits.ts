@@ -11,6 +11,8 @@ export const limits = {
   factor: { min: 0.5, max: 1.5 },
   weight: { min: 0, max: 9 },
   fret: { min: 1, max: 24 },
+  /** The fret that stands square on a multi-scale board; 0 is the nut */
+  square: { min: 0, max: 15 },
   /** cents */
   rise: { min: 25, max: 400 },
   name: 40,

@@ -15,6 +15,7 @@ import {
   type State,
   type Target,
   type TargetString,
+  type Trial,
 } from './schema.ts';
 
 // Longer than any state by far: a hostile text is cut before it costs time.
@@ -211,6 +212,14 @@ class FieldReader {
     draft.strings.push({ note, pick: this.gauge(value) });
   }
 
+  private board(text: string): Trial['board'] {
+    const [first = '', second = '', third = ''] = text.split('-');
+    const [treble, bass] = [this.length(first), this.length(second)];
+    const square = Number(third || NaN);
+    if (treble === undefined || bass === undefined || !Number.isInteger(square)) return undefined;
+    return { treble, bass, square: this.clamp('Square fret', square, limits.square, String) };
+  }
+
   private weights(text: string): Aim['weights'] {
     const [, pull, push, travel] = (/^(\d)-(\d)-(\d)$/.exec(text) ?? []).map(Number);
     const weights = { pull: pull ?? 1, push: push ?? 0, travel: travel ?? 0 };
@@ -241,6 +250,7 @@ class FieldReader {
       length: this.length(value('tl') ?? ''),
       note: this.note(value('tn') ?? ''),
       gauge: this.gauge(value('tg') ?? ''),
+      board: this.board(value('tb') ?? ''),
     };
     return {
       units: (units as State['units'] | undefined) ?? base.units,

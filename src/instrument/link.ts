@@ -70,6 +70,10 @@ export function encode({ mine, other, units, trial, aim, bend }: State): string 
   if (trial.length !== undefined) fields.push(`tl-${number(trial.length * 1000, 2)}`);
   if (trial.note !== undefined) fields.push(`tn-${noteCode(trial.note)}`);
   if (trial.gauge !== undefined) fields.push(`tg-${gaugeCode(trial.gauge)}`);
+  if (trial.board) {
+    const { treble, bass, square } = trial.board;
+    fields.push(`tb-${number(treble * 1000, 2)}-${number(bass * 1000, 2)}-${square}`);
+  }
   if (factor !== '100') fields.push(`f-${factor}`);
   if (aim.mode === 'even') fields.push('m-even');
   if (aim.kinds === 'any') fields.push('k-any');

@@ -62,16 +62,25 @@ export const targetSchema = v.object({
   ),
 });
 
+const whole = (range: { readonly min: number; readonly max: number }) =>
+  v.pipe(between(range), v.integer());
+
 /** What a figure tries out on one string or on the whole instrument, without changing the instrument. */
 const trialSchema = v.object({
   string: v.pipe(v.number(), v.integer(), v.minValue(0), v.maxValue(limits.strings.max - 1)),
   length: v.optional(between(limits.scale)),
   note: v.optional(note),
   gauge: v.optional(pickSchema),
+  /** A multi-scale board: the lengths of its two sides, and the fret that stands square to the strings */
+  board: v.optional(
+    v.object({
+      treble: between(limits.scale),
+      bass: between(limits.scale),
+      square: whole(limits.square),
+    }),
+  ),
 });
 
-const whole = (range: { readonly min: number; readonly max: number }) =>
-  v.pipe(between(range), v.integer());
 const weight = whole(limits.weight);
 
 export const stateSchema = v.object({

@@ -73,6 +73,14 @@ export const anyState: fc.Arbitrary<State> = fc.record({
     length: fc.option(within(limits.scale), { nil: undefined }),
     note: fc.option(anyNote, { nil: undefined }),
     gauge: fc.option(anyGauge, { nil: undefined }),
+    board: fc.option(
+      fc.record({
+        treble: within(limits.scale),
+        bass: within(limits.scale),
+        square: fc.integer(limits.square),
+      }),
+      { nil: undefined },
+    ),
   }),
   aim: fc.record({
     mode: fc.constantFrom('string', 'even'),

@@ -18,7 +18,7 @@ function holds(text: string): boolean {
 const anything = fc.string({ unit: 'binary', maxLength: 300 });
 const field = fc.oneof(
   fc.string({ unit: fc.constantFrom(...'v1nlautsfmkpwxeb0123456789.-'), maxLength: 14 }),
-  fc.constantFrom('to', 'n-', 'l-', 'a-', 'e4-p', 'e4-w46x', 'tl-', 'tg-p', 'f-', 'ts-'),
+  fc.constantFrom('to', 'n-', 'l-', 'a-', 'e4-p', 'e4-w46x', 'tl-', 'tb-650-', 'tg-p', 'f-', 'ts-'),
   fc.constantFrom('l-1e999', 'l--5', 'a-0x1b8', 'f-NaN', 'e4-p9e9', 'n-.110000.', 'n-.d800.'),
   fc.constantFrom('l-Infinity', 'a-1e400', 'f-1e308', 'e4-w999x99999999', 'ts-1e9', 'tn-h9'),
 );

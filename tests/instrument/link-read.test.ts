@@ -16,7 +16,13 @@ const state: State = {
     ),
   },
   units: 'mm-kg',
-  trial: { string: 2, length: 0.66, note: 'F#3', gauge: { kind: 'wound', gauge: 20 } },
+  trial: {
+    string: 2,
+    length: 0.66,
+    note: 'F#3',
+    gauge: { kind: 'wound', gauge: 20 },
+    board: { treble: 0.66, bass: 0.7, square: 5 },
+  },
   aim: { mode: 'even', factor: 0.95, kinds: 'any', weights: { pull: 1, push: 2, travel: 3 } },
   bend: { fret: 9, rise: 150, shown: true },
 };
@@ -76,6 +82,13 @@ describe('what is out of range is clamped and told', () => {
     [`v1/${four}/w-0-2-1`, (s) => s.aim.weights, { pull: 0, push: 2, travel: 1 }, /^$/],
     [`v1/${four}/b-open/bf-x`, (s) => s.bend, { fret: 12, rise: 200, shown: true }, /^$/],
     [`v1/${four}/tl-20`, (s) => s.trial.length, 0.25, /Scale length 20 mm/],
+    [
+      `v1/${four}/tb-650-20-40`,
+      (s) => s.trial.board,
+      { treble: 0.65, bass: 0.25, square: 15 },
+      /Square fret 40/,
+    ],
+    [`v1/${four}/tb-650-700`, (s) => s.trial.board, undefined, /^$/],
     [`v1/${four}/ts-40`, (s) => s.trial.string, 0, /^$/],
   ];
   it.each(cases)('%s', (text, value, expected, told) => {
