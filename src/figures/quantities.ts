@@ -8,10 +8,12 @@ import { quantities as bending } from './quantities/bending.ts';
 import { quantities as common, type Quantity } from './quantities/common.ts';
 import { quantities as goingLow } from './quantities/going-low.ts';
 import { quantities as gaugeAndMass } from './quantities/gauge-and-mass.ts';
+import { quantities as woundStrings } from './quantities/wound-strings.ts';
 import { quantities as pitch } from './quantities/pitch.ts';
 import { quantities as speakingLength } from './quantities/speaking-length.ts';
 import { quantities as stiffStrings } from './quantities/stiff-strings.ts';
 import { quantities as threeThings } from './quantities/three-things-set-the-pull.ts';
+import { quantities as whatNeckAndBridgeCarry } from './quantities/what-neck-and-bridge-carry.ts';
 import { quantities as whenStringsBreak } from './quantities/when-strings-break.ts';
 import { quantities as twoGuitars } from './quantities/two-guitars-one-feel.ts';
 
@@ -24,8 +26,10 @@ const all: Readonly<Record<string, Quantity>> = {
   ...speakingLength,
   ...pitch,
   ...gaugeAndMass,
+  ...woundStrings,
   ...twoGuitars,
   ...goingLow,
+  ...whatNeckAndBridgeCarry,
   ...whenStringsBreak,
 };
 

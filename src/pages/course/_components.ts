@@ -28,6 +28,8 @@ import TheCapo from '../../components/figures/TheCapo.astro';
 import TheOctave from '../../components/figures/TheOctave.astro';
 import TheCaliper from '../../components/figures/TheCaliper.astro';
 import TheStairs from '../../components/figures/TheStairs.astro';
+import TheSection from '../../components/figures/TheSection.astro';
+import TheVice from '../../components/figures/TheVice.astro';
 import TheNeck from '../../components/figures/TheNeck.astro';
 import TheSquare from '../../components/figures/TheSquare.astro';
 import ThreeHandles from '../../components/figures/ThreeHandles.astro';
@@ -44,6 +46,8 @@ import RuleMap from '../../components/figures/RuleMap.astro';
 import Step from '../../components/Step.astro';
 import Teacher from '../../components/Teacher.astro';
 import Term from '../../components/Term.astro';
+import DrawBoard from '../../components/figures/DrawBoard.astro';
+import EvenedOut from '../../components/figures/EvenedOut.astro';
 import SideBySide from '../../components/figures/SideBySide.astro';
 import ThreeRoads from '../../components/figures/ThreeRoads.astro';
 import TwoNecks from '../../components/figures/TwoNecks.astro';
@@ -91,9 +95,13 @@ export const components = {
   TheCaliper,
   TheStairs,
   TheLadder,
+  TheSection,
+  TheVice,
   TheNeck,
   TheSquare,
   ThreeHandles,
+  DrawBoard,
+  EvenedOut,
   SideBySide,
   ThreeRoads,
   TwoNecks,

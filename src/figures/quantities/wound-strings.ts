@@ -1,0 +1,113 @@
+/** The numbers of the chapter "Wound strings". */
+import {
+  formatDensity,
+  formatDifference,
+  formatForce,
+  formatNote,
+  formatShare,
+} from '../../instrument/format.ts';
+import type { State } from '../../instrument/schema.ts';
+import { remade, woundInHand, type WoundPull } from '../../instrument/wound-in-hand.ts';
+import {
+  bendingStiffness,
+  bendingStiffnessBounds,
+  gramsPerMetre,
+  layers,
+  linearDensity,
+  linearDensityBounds,
+  material,
+  millimetres,
+  seatDiameter,
+  thousandths,
+  wrapLengthRatio,
+  type MaterialId,
+} from '../../physics/index.ts';
+import { made, makeOf, weighed } from '../section/make.ts';
+import { wrapShare } from '../section/describe.ts';
+import { ratioText } from '../vice/describe.ts';
+import { asHeavy, pairOf } from '../vice/vice.ts';
+import type { Quantity } from './common.ts';
+
+const pull = (s: State): WoundPull => woundInHand(s).pull;
+const last = (s: State) => {
+  const found = layers(pull(s).construction).at(-1);
+  if (!found) throw new RangeError('wraps is empty; permitted: at least one wrap');
+  return found;
+};
+/** The same string with its core thinner or thicker by a share, or with another wrap. */
+const other = (s: State, core: number, wrap?: MaterialId): WoundPull => {
+  const { construction } = pull(s);
+  const make = makeOf(construction);
+  return remade(
+    pull(s),
+    made(construction, { ...make, core: make.core * core, wrap: wrap ?? make.wrap }),
+  );
+};
+const against = (s: State, tried: WoundPull): string =>
+  formatDifference(tried.linearDensity / pull(s).linearDensity - 1);
+const shareOf = ({ share }: WoundPull): string =>
+  share === undefined ? 'an unknown share' : formatShare(share);
+const grams = (density: number): number => Number(gramsPerMetre(density).toFixed(3));
+const mm = (metres: number): string => millimetres(metres).toFixed(4);
+const THIN = 0.9;
+const THICK = 1.1;
+
+export const quantities: Readonly<Record<string, Quantity>> = {
+  'wound.which': (s) => {
+    const { as } = woundInHand(s);
+    const note = formatNote(pull(s).note);
+    return as === 'stand-in'
+      ? `a wound ${pull(s).gauge.gauge} with a steel core, in the place of the ${note} string`
+      : `the ${note} string of ${s.mine.name || 'your instrument'}`;
+  },
+  'wound.gauge': (s) => String(pull(s).gauge.gauge),
+  'wound.core': (s) => makeOf(pull(s).construction).core.toFixed(1),
+  'wound.wire': (s) => thousandths(last(s).wire).toFixed(1),
+  'wound.wrapShare': (s) => formatShare(wrapShare(pull(s))),
+  'wound.weight': (s) => formatDensity(pull(s).linearDensity, s.units),
+  'wound.pull': (s) => formatForce(pull(s).tension, s.units),
+  'wound.share': (s) => shareOf(pull(s)),
+  'wound.ratio': (s) => ratioText(pairOf(woundInHand(s)).ratio),
+  'wound.plain': (s) => thousandths(asHeavy(woundInHand(s)).diameter).toFixed(1),
+  'wound.plainRatio': (s) =>
+    ratioText(bendingStiffness(asHeavy(woundInHand(s))) / bendingStiffness(pull(s).construction)),
+  'wound.wrapAdds': (s) => {
+    const { high, low } = bendingStiffnessBounds(pull(s).construction);
+    // What is left of the upper bound without the doubt about the core's own modulus.
+    return formatShare(high + low);
+  },
+  'wound.thinCore': (s) => (makeOf(pull(s).construction).core * THIN).toFixed(1),
+  'wound.thickCore': (s) => (makeOf(pull(s).construction).core * THICK).toFixed(1),
+  'wound.thinWeight': (s) => against(s, other(s, THIN)),
+  'wound.thickWeight': (s) => against(s, other(s, THICK)),
+  'wound.thinShare': (s) => shareOf(other(s, THIN)),
+  'wound.thickShare': (s) => shareOf(other(s, THICK)),
+  'wound.thickStiff': () => formatDifference(THICK ** 4 - 1),
+  'wound.nickel': (s) => against(s, other(s, 1, 'nickel')),
+  'wound.stainless': (s) => against(s, other(s, 1, 'stainless430')),
+  'wound.bronze': (s) => against(s, other(s, 1, 'phosphorBronze')),
+  'wound.low': (s) => formatDifference(linearDensityBounds(pull(s).construction).low),
+  'wound.high': (s) => formatDifference(linearDensityBounds(pull(s).construction).high),
+  'wound.ring': () => formatShare(Math.PI / 4),
+  'wound.air': () => formatShare(1 - Math.PI / 4),
+
+  'wound.eqS': (s) => mm(pull(s).construction.core.diameter),
+  'wound.eqC': (s) => mm(seatDiameter(pull(s).construction.core)),
+  'wound.eqInner': (s) => mm(last(s).inner),
+  'wound.eqW': (s) => mm(last(s).wire),
+  'wound.eqTurns': (s) => wrapLengthRatio(last(s)).toFixed(2),
+  'wound.eqRho': (s) => material(pull(s).construction.core.material).density.value.toFixed(0),
+  'wound.eqRhoWrap': (s) => material(last(s).material).density.value.toFixed(0),
+  'wound.eqCore': (s) => grams(weighed(pull(s).construction).core).toFixed(3),
+  'wound.eqWraps': (s) =>
+    (grams(pull(s).linearDensity) - grams(weighed(pull(s).construction).core)).toFixed(3),
+  'wound.eqWhole': (s) => grams(pull(s).linearDensity).toFixed(3),
+  'wound.count': (s) => {
+    const count = pull(s).construction.wraps.length;
+    return count === 1 ? 'one wrap' : `${['no', 'one', 'two', 'three'][count] ?? count} wraps`;
+  },
+
+  'wound.coreWeight': (s) => formatDensity(weighed(pull(s).construction).core, s.units),
+  'wound.plainArea': (s) =>
+    `${((1e6 * linearDensity(asHeavy(woundInHand(s)))) / material('musicWire').density.value).toPrecision(4)}\u00a0mm²`,
+};
