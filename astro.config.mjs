@@ -3,11 +3,14 @@ import mdx from '@astrojs/mdx';
 import sitemap from '@astrojs/sitemap';
 import svelte from '@astrojs/svelte';
 import { defineConfig } from 'astro/config';
+import { createHash } from 'node:crypto';
 import rehypeKatex from 'rehype-katex';
 import remarkMath from 'remark-math';
 
 import { katexCss } from './.tools/katex-css.mjs';
+import { offline } from './.tools/offline.mjs';
 import { yamlData } from './.tools/yaml-plugin.mjs';
+import { themeBoot } from './src/components/theme.ts';
 
 // SITE_URL: where the folder will be served from; SITE_BASE: the sub-path there, if any.
 const site = process.env.SITE_URL ?? 'https://speaking-length.example';
@@ -18,6 +21,27 @@ const core = {
   name: 'core',
   test: /node_modules\/svelte|src\/(instrument|physics|figures\/kit)|content\/data/,
   minShareCount: 10,
+};
+
+// Nothing comes from elsewhere and nothing goes there; a script stands in a page only if its hash is named. Figures place
+// their parts by style attributes, which carry no code.
+const csp = {
+  directives: [
+    "default-src 'self'",
+    "img-src 'self' data: blob:",
+    "object-src 'none'",
+    "base-uri 'none'",
+    "form-action 'none'",
+  ],
+  scriptDirective: {
+    hashes: [`sha256-${createHash('sha256').update(themeBoot).digest('base64')}`],
+  },
+  styleDirective: {
+    resources: [
+      { resource: "'self'", kind: 'element' },
+      { resource: "'unsafe-inline'", kind: 'attribute' },
+    ],
+  },
 };
 
 export default defineConfig({
@@ -31,7 +55,8 @@ export default defineConfig({
       rehypePlugins: [[rehypeKatex, { output: 'htmlAndMathml' }]],
     }),
   },
-  integrations: [svelte(), mdx(), sitemap()],
+  integrations: [svelte(), mdx(), sitemap(), offline()],
+  security: { csp },
   vite: {
     plugins: [yamlData(), katexCss()],
     build: { rollupOptions: { output: { advancedChunks: { groups: [core] } } } },

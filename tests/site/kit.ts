@@ -28,6 +28,8 @@ export interface View {
   colorScheme?: 'light' | 'dark';
   javaScript?: boolean;
   reducedMotion?: 'reduce' | 'no-preference';
+  /** Lets the page keep the site on the device; each visit would else fetch all of it. */
+  offline?: boolean;
   /** Runs in the page before any script of its own. */
   before?: () => void;
 }
@@ -52,6 +54,7 @@ export async function open(browser: Browser, url: string, view: View = {}): Prom
     javaScriptEnabled: view.javaScript ?? true,
     reducedMotion: view.reducedMotion ?? 'no-preference',
     hasTouch: true,
+    serviceWorkers: view.offline ? 'allow' : 'block',
   });
   const page = await context.newPage();
   const visit: Visit = {
