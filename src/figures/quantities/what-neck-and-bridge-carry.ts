@@ -1,0 +1,75 @@
+/** The numbers of the chapter "What neck and bridge carry". */
+import { benchBridge, benchRounds } from '../../instrument/bench-bridge.ts';
+import {
+  formatDifference,
+  formatForce,
+  formatGauge,
+  formatLength,
+  formatTotal,
+} from '../../instrument/format.ts';
+import { heavierSet } from '../../instrument/heavier.ts';
+import { pullChange } from '../../instrument/length-law.ts';
+import { pullsOf, totalPull } from '../../instrument/pulls.ts';
+import type { State } from '../../instrument/schema.ts';
+import {
+  bridgeBalance,
+  fromInches,
+  loadChange,
+  millimetres,
+  saddleForce,
+  turnsToLevel,
+} from '../../physics/index.ts';
+import { formatArm, formatRate } from '../bridge/describe.ts';
+import { mainScale, triedOf } from '../trial.ts';
+import type { Quantity } from './common.ts';
+
+const total = (s: State): number => totalPull(pullsOf(s.mine));
+const tensions = (s: State, steps: number): readonly number[] =>
+  pullsOf(heavierSet(s.mine, steps)).map((p) => p.tension);
+/** The load of the set one step of the drawer heavier, against the set as it is. */
+const heavier = (s: State) => loadChange({ tensions: tensions(s, 1), reference: tensions(s, 0) });
+const balance = (s: State) => bridgeBalance({ ...benchBridge, pull: total(s) });
+const turns = (s: State): number =>
+  turnsToLevel({ ...benchBridge, from: total(s), to: total(s) + heavier(s).difference });
+
+const WHOLE_TONE = 2 ** (-2 / 6) - 1;
+const TEN_DEGREES = Math.PI / 18;
+
+export const quantities: Readonly<Record<string, Quantity>> = {
+  'carry.heavierTotal': (s) => formatTotal(total(s) + heavier(s).difference, s.units),
+  'carry.heavierMore': (s) => formatDifference(heavier(s).relative),
+  'carry.heavierSet': (s) => heavierSet(s.mine, 1).strings.map(formatGauge).join(', '),
+  'carry.downTotal': (s) => formatTotal(total(s) * (1 + WHOLE_TONE), s.units),
+  'carry.down': () => formatDifference(WHOLE_TONE),
+  'carry.downBare': () => `${(-100 * WHOLE_TONE).toFixed(0)}\u00a0%`,
+  'carry.inch': (s) => formatDifference(pullChange(1 + fromInches(1) / mainScale(s))),
+  'carry.inchLonger': (s) => formatLength(mainScale(s) + fromInches(1), s.units),
+  'carry.press': (s) =>
+    formatForce(saddleForce({ tension: triedOf(s).own.tension, angle: TEN_DEGREES }), s.units),
+  'carry.reliefShare': (s) => (heavier(s).relative / -WHOLE_TONE).toFixed(2),
+
+  'carry.stringArm': (s) => formatArm(benchBridge.stringArm, s.units),
+  'carry.springArm': (s) => formatArm(benchBridge.springArm, s.units),
+  'carry.rate': (s) => formatRate(benchBridge.rate, s.units),
+  'carry.pitch': (s) => formatArm(benchBridge.pitch, s.units),
+  'carry.count': () => String(benchBridge.count),
+  'carry.springs': (s) => formatTotal(balance(s).springForce, s.units),
+  'carry.edge': (s) => formatTotal(total(s) + balance(s).springForce, s.units),
+  'carry.turns': (s) => turns(s).toFixed(1),
+
+  'carry.eqT': (s) => total(s).toFixed(0),
+  'carry.eqDelta': (s) => heavier(s).difference.toFixed(1),
+  'carry.eqA': () => millimetres(benchBridge.stringArm).toFixed(0),
+  'carry.eqB': () => millimetres(benchBridge.springArm).toFixed(0),
+  'carry.eqF': (s) => balance(s).springForce.toFixed(0),
+  'carry.eqRate': () => (benchBridge.rate / 1000).toFixed(1),
+  'carry.eqPitch': () => millimetres(benchBridge.pitch).toFixed(0),
+  'carry.eqTurns': (s) => turns(s).toFixed(2),
+
+  'carry.roundTotal': (s) => formatTotal(benchRounds.before, s.units),
+  'carry.roundSprings': (s) =>
+    formatForce((benchRounds.before * benchBridge.stringArm) / benchBridge.springArm, s.units),
+  'carry.roundHeavier': (s) => formatTotal(benchRounds.after, s.units),
+  'carry.roundTurns': () =>
+    turnsToLevel({ ...benchBridge, from: benchRounds.before, to: benchRounds.after }).toFixed(2),
+};
