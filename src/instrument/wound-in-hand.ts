@@ -9,7 +9,7 @@ import {
 import { bareGauge, nearestGauge } from './drawer.ts';
 import { once } from './once.ts';
 import { lengthOf, pullOf, type Pull } from './pulls.ts';
-import type { Gauge, State } from './schema.ts';
+import type { Gauge, Kind, State } from './schema.ts';
 
 export interface WoundPull extends Pull {
   readonly construction: WoundString;
@@ -21,6 +21,8 @@ export interface WoundInHand {
   readonly string: number;
   /** The string in hand as the drawer makes it; another of the instrument; a stand-in with a steel core, which is not on it */
   readonly as: 'in hand' | 'another' | 'stand-in';
+  /** Kind of the string in hand itself */
+  readonly hand: Kind;
 }
 
 function pulled(state: State, string: number, gauge: Gauge): WoundPull | undefined {
@@ -37,19 +39,20 @@ function pulled(state: State, string: number, gauge: Gauge): WoundPull | undefin
 export const woundInHand = once((state: State): WoundInHand => {
   const { strings } = state.mine;
   const hand = Math.min(state.trial.string, strings.length - 1);
+  const kind = strings[hand]?.kind ?? 'plain';
   for (const [i, as] of [
     [hand, 'in hand'] as const,
     ...strings.map((_, i) => [i, 'another'] as const),
   ]) {
     const spec = strings[i];
     const pull = spec?.kind === 'wound' ? pulled(state, i, spec) : undefined;
-    if (pull) return { pull, string: i, as };
+    if (pull) return { pull, string: i, as, hand: kind };
   }
   const string = strings.length - 1;
   const gauge = nearestGauge('wound', strings[string]?.gauge ?? 46);
   const pull = pulled(state, string, { kind: 'wound', gauge });
   if (!pull) throw new RangeError('strings is empty; permitted: 4 to 12');
-  return { pull, string, as: 'stand-in' };
+  return { pull, string, as: 'stand-in', hand: kind };
 });
 
 /** The same length and note with a string of another make. */

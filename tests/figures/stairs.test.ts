@@ -11,7 +11,6 @@ import {
   reach,
   stairsOf,
   steppedTo,
-  thousandthUp,
 } from '../../src/figures/stairs/stairs.ts';
 import { triedOf } from '../../src/figures/trial.ts';
 import { liveText } from '../../src/figures/quantities.ts';
@@ -108,12 +107,6 @@ test('numbers below the floor keep apart, the first one always there', () => {
 test('the floor is where nothing pulls, and the highest step is on the sheet', () => {
   expect(heightAt(0)).toBe(frame.floor);
   expect(heightAt(1.4)).toBeGreaterThan(20);
-});
-
-test('a thousandth more is the next that exists where a thousandth is not to be had', () => {
-  expect(thousandthUp({ kind: 'plain', gauge: 9 }).gauge).toBe(10);
-  expect(thousandthUp({ kind: 'plain', gauge: 22 }).gauge).toBe(24);
-  expect(thousandthUp({ kind: 'wound', gauge: 145 }).gauge).toBe(145);
 });
 
 test.each([

@@ -99,11 +99,10 @@ export const answers: Answers = {
       { id: 'same', label: 'Both alike: they have one gauge and pull about the same' },
     ],
     answer: (state) => {
-      const [thin, thick] = [cored(state, 0.9).share, cored(state, 1.1).share];
-      // Where no strength is tabulated the stress still tells.
+      // A thinner wire is a little stronger, and its stress much higher: the stress decides.
       const stress = (factor: number): number =>
         cored(state, factor).tension / coreArea(cored(state, factor).construction);
-      return (thin ?? stress(0.9)) > (thick ?? stress(1.1)) ? 'thin' : 'thick';
+      return stress(0.9) > stress(1.1) ? 'thin' : 'thick';
     },
     hints: (_, id) =>
       ({

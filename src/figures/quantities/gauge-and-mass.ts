@@ -8,7 +8,7 @@ import {
   formatShare,
   forceNumber,
 } from '../../instrument/format.ts';
-import { lengthOf, pullOf, pullsOf, type Pull } from '../../instrument/pulls.ts';
+import { lengthOf, pullOf, type Pull } from '../../instrument/pulls.ts';
 import type { Gauge, State } from '../../instrument/schema.ts';
 import {
   fromMillimetres,
@@ -19,7 +19,6 @@ import {
 } from '../../physics/index.ts';
 import { measured, wireInHand } from '../caliper/caliper.ts';
 import { materialName } from '../caliper/describe.ts';
-import { exactGauge, stairsOf, thousandthUp } from '../stairs/stairs.ts';
 import { triedOf } from '../trial.ts';
 import type { Quantity } from './common.ts';
 
@@ -45,15 +44,10 @@ function plainPull(s: State): Pull {
 const plainGauge = (s: State): number =>
   Number(thousandths(wireInHand(s).wire.diameter).toFixed(2));
 
-/** By what share the pull grows when a string gets a thousandth thicker, or takes the next gauge that exists. */
-const upOn = (s: State, index: number): string => {
-  const pull = pullsOf(s.mine).at(index);
-  return pull ? formatDifference(change(pull.gauge, thousandthUp(pull.gauge))) : '';
-};
-const gaugeOn = (s: State, index: number): string =>
-  formatGauge(s.mine.strings.at(index) ?? plain(10));
-const upGaugeOn = (s: State, index: number): string =>
-  formatGauge(thousandthUp(s.mine.strings.at(index) ?? plain(10)));
+/** A string a thousandth thicker, of the same make, whether or not somebody draws it. */
+const gaugeAt = (s: State, index: number): Gauge => s.mine.strings.at(index) ?? plain(10);
+const upGauge = ({ kind, gauge }: Gauge): Gauge => ({ kind, gauge: gauge + 1 });
+const upChange = ({ gauge }: Gauge): string => formatDifference((1 + 1 / gauge) ** 2 - 1);
 
 /** The farthest that rounding to the nearest plain gauge can be off: half the step, as a share of its middle. */
 const worstHalf = (from: number, to: number): number => {
@@ -76,18 +70,17 @@ export const quantities: Readonly<Record<string, Quantity>> = {
   'gauge.worstHalf': () => formatShare(worstHalf(8, 14)),
   'gauge.worstThick': () => formatShare(worstHalf(14, 26)),
 
-  'gauge.topOwn': (s) => gaugeOn(s, 0),
-  'gauge.topUp': (s) => upGaugeOn(s, 0),
-  'gauge.topChange': (s) => upOn(s, 0),
-  'gauge.lastOwn': (s) => gaugeOn(s, -1),
-  'gauge.lastUp': (s) => upGaugeOn(s, -1),
-  'gauge.lastChange': (s) => upOn(s, -1),
+  'gauge.topOwn': (s) => formatGauge(gaugeAt(s, 0)),
+  'gauge.topUp': (s) => formatGauge(upGauge(gaugeAt(s, 0))),
+  'gauge.topChange': (s) => upChange(gaugeAt(s, 0)),
+  'gauge.lastOwn': (s) => formatGauge(gaugeAt(s, -1)),
+  'gauge.lastUp': (s) => formatGauge(upGauge(gaugeAt(s, -1))),
+  'gauge.lastChange': (s) => upChange(gaugeAt(s, -1)),
 
   'gauge.pull': (s) =>
     triedOf(s).tried.strain === 'broken'
       ? 'more than it can hold'
       : formatForce(triedOf(s).tried.tension, s.units),
-  'gauge.exact': (s) => exactGauge(stairsOf(s), own(s).tension * 0.95).toFixed(2),
 
   'gauge.wire': (s) => {
     const { string } = wireInHand(s);

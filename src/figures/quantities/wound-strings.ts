@@ -11,6 +11,7 @@ import { remade, woundInHand, type WoundPull } from '../../instrument/wound-in-h
 import {
   bendingStiffness,
   bendingStiffnessBounds,
+  coreArea,
   gramsPerMetre,
   layers,
   linearDensity,
@@ -47,6 +48,7 @@ const against = (s: State, tried: WoundPull): string =>
   formatDifference(tried.linearDensity / pull(s).linearDensity - 1);
 const shareOf = ({ share }: WoundPull): string =>
   share === undefined ? 'an unknown share' : formatShare(share);
+const stressOf = ({ construction, tension }: WoundPull): number => tension / coreArea(construction);
 const grams = (density: number): number => Number(gramsPerMetre(density).toFixed(3));
 const mm = (metres: number): string => millimetres(metres).toFixed(4);
 const THIN = 0.9;
@@ -74,14 +76,14 @@ export const quantities: Readonly<Record<string, Quantity>> = {
   'wound.wrapAdds': (s) => {
     const { high, low } = bendingStiffnessBounds(pull(s).construction);
     // What is left of the upper bound without the doubt about the core's own modulus.
-    return formatShare(high + low);
+    return formatShare(high + low, 1);
   },
   'wound.thinCore': (s) => (makeOf(pull(s).construction).core * THIN).toFixed(1),
   'wound.thickCore': (s) => (makeOf(pull(s).construction).core * THICK).toFixed(1),
   'wound.thinWeight': (s) => against(s, other(s, THIN)),
   'wound.thickWeight': (s) => against(s, other(s, THICK)),
-  'wound.thinShare': (s) => shareOf(other(s, THIN)),
-  'wound.thickShare': (s) => shareOf(other(s, THICK)),
+  'wound.thinStress': (s) => formatDifference(stressOf(other(s, THIN)) / stressOf(pull(s)) - 1),
+  'wound.thickStress': (s) => formatDifference(stressOf(other(s, THICK)) / stressOf(pull(s)) - 1),
   'wound.thickStiff': () => formatDifference(THICK ** 4 - 1),
   'wound.nickel': (s) => against(s, other(s, 1, 'nickel')),
   'wound.stainless': (s) => against(s, other(s, 1, 'stainless430')),

@@ -20,11 +20,11 @@ export const wrapShare = ({ construction }: Pick<WoundPull, 'construction'>): nu
 };
 
 /** Which string is drawn, where it is not the one in hand. */
-export function whichText({ pull, as }: WoundInHand): string {
+export function whichText({ pull, as, hand }: WoundInHand): string {
   if (as === 'in hand') return '';
   const gauge = `${pull.gauge.gauge}`;
   return as === 'another'
-    ? `The string in hand can’t be taken apart. Drawn is the wound ${gauge} of the same instrument.`
+    ? `The string in hand ${hand === 'plain' ? 'is plain' : 'is known by its weight alone'}. Drawn is the wound ${gauge} of the same instrument.`
     : `No string of this instrument has a core that can be reckoned with. Drawn in its place is a wound ${gauge} with a steel core, as on an electric guitar: it does not belong on this instrument.`;
 }
 

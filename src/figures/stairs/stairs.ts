@@ -2,7 +2,7 @@
  * The drawer as stairs: each gauge that can be had is a step, as wide as the way to its neighbours and as high as it pulls at the
  * length and the note of the string in hand. Plain and wound strings are two flights.
  */
-import { drawerOf, gaugeOf, nearestGauge, physicalKind } from '../../instrument/drawer.ts';
+import { drawerOf, gaugeOf, physicalKind } from '../../instrument/drawer.ts';
 import { pullOf, type Pull } from '../../instrument/pulls.ts';
 import type { Gauge, Kind, State } from '../../instrument/schema.ts';
 import { nearestPull } from '../../physics/index.ts';
@@ -87,12 +87,3 @@ export function steppedTo(state: State, wanted: number): State {
 /** The gauge of the make in hand that would pull exactly so much, as if every thousandth could be had. */
 export const exactGauge = ({ tried }: Pick<Stairs, 'tried'>, wanted: number): number =>
   tried.gauge.gauge * Math.sqrt(wanted / tried.tension);
-
-/** The gauge a thousandth heavier, or the next that exists. */
-export function thousandthUp(gauge: Gauge): Gauge {
-  const { kind, family } = gauge;
-  const list = drawerOf(family).gauges[kind];
-  const at = nearestGauge(kind, gauge.gauge + 1, family);
-  const next = at > gauge.gauge ? at : (list.find((g) => g > gauge.gauge) ?? gauge.gauge);
-  return { kind, gauge: next, ...(family && { family }) };
-}

@@ -2,8 +2,8 @@
  * A thin wire clamped level at one end, with a weight at the other, bent as far as it likes: the elastica.
  *
  * E I t'' = -P cos t along the wire, t its slope downwards; t = 0 at the clamp, t' = 0 at the tip. With lengths counted in the
- * free length only a = P L²/(E I) is left. The slope at the tip is found by bisection, the equation integrated from the tip to the clamp by
- * Runge and Kutta's fourth-order method. Source: Euler's elastica; checked against the values of Mattiasson (1981).
+ * free length only a = P L²/(E I) is left. The slope at the tip is found by false position, the equation integrated from the tip to
+ * the clamp by Runge and Kutta's fourth-order method. Source: Euler's elastica; checked against the values of Mattiasson (1981).
  */
 
 export interface Bent {
@@ -14,55 +14,56 @@ export interface Bent {
 }
 
 const STEPS = 48;
+const STEP = 1 / STEPS;
 
-interface Row {
-  slope: number;
-  curve: number;
-  x: number;
-  y: number;
+/** From the tip, at the slope `tip`, back to the clamp: the slope there. `note` is told slope and place at each step. */
+function clampSlope(
+  load: number,
+  tip: number,
+  note?: (slope: number, x: number, y: number) => void,
+): number {
+  let [slope, curve, x, y] = [tip, 0, 0, 0];
+  note?.(slope, x, y);
+  for (let i = 0; i < STEPS; i += 1) {
+    // Runge and Kutta's four looks at slope and curvature; along and down follow from the four slopes.
+    const [s1, c1] = [slope, curve];
+    const [s2, c2] = [slope - (STEP / 2) * c1, curve + (STEP / 2) * load * Math.cos(s1)];
+    const [s3, c3] = [slope - (STEP / 2) * c2, curve + (STEP / 2) * load * Math.cos(s2)];
+    const [s4, c4] = [slope - STEP * c3, curve + STEP * load * Math.cos(s3)];
+    const mean = (f: (angle: number) => number): number =>
+      (f(s1) + 2 * f(s2) + 2 * f(s3) + f(s4)) / 6;
+    slope -= (STEP * (c1 + 2 * c2 + 2 * c3 + c4)) / 6;
+    curve += STEP * load * mean(Math.cos);
+    if (!note) continue;
+    x -= STEP * mean(Math.cos);
+    y -= STEP * mean(Math.sin);
+    note(slope, x, y);
+  }
+  return slope;
 }
 
-/** From the tip, at the slope `tip`, back to the clamp; the last row is the clamp's. */
-function integrate(load: number, tip: number): readonly Row[] {
-  const h = 1 / STEPS;
-  const rate = ({ slope, curve }: Row): Row => ({
-    slope: -curve,
-    curve: load * Math.cos(slope),
-    x: -Math.cos(slope),
-    y: -Math.sin(slope),
-  });
-  const added = (row: Row, by: Row, step: number): Row => ({
-    slope: row.slope + step * by.slope,
-    curve: row.curve + step * by.curve,
-    x: row.x + step * by.x,
-    y: row.y + step * by.y,
-  });
-  let row: Row = { slope: tip, curve: 0, x: 0, y: 0 };
-  const rows = [row];
-  for (let i = 0; i < STEPS; i += 1) {
-    const a = rate(row);
-    const b = rate(added(row, a, h / 2));
-    const c = rate(added(row, b, h / 2));
-    const d = rate(added(row, c, h));
-    row = added(added(added(added(row, a, h / 6), b, h / 3), c, h / 3), d, h / 6);
-    rows.push(row);
+/** The slope at the tip for which the wire is level in its clamp: false position, with the end that stays put halved. */
+function tipSlope(load: number): number {
+  let [low, high] = [0, Math.PI / 2];
+  let [atLow, atHigh] = [clampSlope(load, low), clampSlope(load, high)];
+  let middle = low;
+  for (let i = 0; i < 60; i += 1) {
+    middle = (low * atHigh - high * atLow) / (atHigh - atLow);
+    const at = clampSlope(load, middle);
+    if (Math.abs(at) < 1e-10) return middle;
+    if (at > 0) [high, atHigh, atLow] = [middle, at, atLow / 2];
+    else [low, atLow, atHigh] = [middle, at, atHigh / 2];
   }
-  return rows;
+  return middle;
 }
 
 /** The shape under the load a = P L²/(E I), from 0 to 100. Throws RangeError outside. Source: see the head of this file. */
 export function elastica(load: number): Bent {
   if (!(load >= 0 && load <= 100)) throw new RangeError(`load is ${load}; permitted: 0 to 100`);
-  let [low, high] = [0, Math.PI / 2];
-  for (let i = 0; i < 40; i += 1) {
-    const middle = (low + high) / 2;
-    // A tip that hangs too little leaves the clamp bent upwards.
-    if ((integrate(load, middle).at(-1)?.slope ?? 0) > 0) high = middle;
-    else low = middle;
-  }
-  const slope = (low + high) / 2;
-  const rows = integrate(load, slope);
-  const clamp = rows.at(-1) ?? { x: 0, y: 0 };
-  const points = rows.map(({ x, y }) => ({ x: x - clamp.x, y: y - clamp.y })).reverse();
+  const slope = load === 0 ? 0 : tipSlope(load);
+  const found: { x: number; y: number }[] = [];
+  clampSlope(load, slope, (_, x, y) => found.push({ x, y }));
+  const clamp = found.at(-1) ?? { x: 0, y: 0 };
+  const points = found.map(({ x, y }) => ({ x: x - clamp.x, y: y - clamp.y })).reverse();
   return { points, slope };
 }
