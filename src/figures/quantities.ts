@@ -4,6 +4,7 @@
  * workshop's instrument.
  */
 import { initialState } from '../instrument/workshop.ts';
+import { quantities as scaleForEveryString } from './quantities/a-scale-for-every-string.ts';
 import { quantities as bending } from './quantities/bending.ts';
 import { quantities as common, type Quantity } from './quantities/common.ts';
 import { quantities as goingLow } from './quantities/going-low.ts';
@@ -29,6 +30,7 @@ const all: Readonly<Record<string, Quantity>> = {
   ...woundStrings,
   ...twoGuitars,
   ...goingLow,
+  ...scaleForEveryString,
   ...whatNeckAndBridgeCarry,
   ...whenStringsBreak,
 };

@@ -46,6 +46,8 @@ import RuleMap from '../../components/figures/RuleMap.astro';
 import Step from '../../components/Step.astro';
 import Teacher from '../../components/Teacher.astro';
 import Term from '../../components/Term.astro';
+import DragBoard from '../../components/figures/DragBoard.astro';
+import FretsMeet from '../../components/figures/FretsMeet.astro';
 import DrawBoard from '../../components/figures/DrawBoard.astro';
 import EvenedOut from '../../components/figures/EvenedOut.astro';
 import SideBySide from '../../components/figures/SideBySide.astro';
@@ -100,6 +102,8 @@ export const components = {
   TheNeck,
   TheSquare,
   ThreeHandles,
+  DragBoard,
+  FretsMeet,
   DrawBoard,
   EvenedOut,
   SideBySide,
