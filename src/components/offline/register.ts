@@ -6,7 +6,8 @@ function offer(waiting: ServiceWorker, notice: HTMLElement): void {
   notice.querySelector('button')?.addEventListener('click', () => waiting.postMessage(takeOver));
 }
 
-async function register(notice: HTMLElement): Promise<void> {
+/** `notice` is the element that offers a newer version and names the worker. */
+export async function register(notice: HTMLElement): Promise<void> {
   const { serviceWorker } = navigator;
   const registration = await serviceWorker.register(notice.dataset.worker ?? '', {
     updateViaCache: 'none',
@@ -24,12 +25,4 @@ async function register(notice: HTMLElement): Promise<void> {
       if (installing.state === 'installed' && serviceWorker.controller) offer(installing, notice);
     });
   });
-}
-
-const notice = document.querySelector<HTMLElement>('[data-worker]');
-if (notice && import.meta.env.PROD && 'serviceWorker' in navigator) {
-  // What the reader came for goes first.
-  const start = () => setTimeout(() => register(notice).catch(() => undefined), 1500);
-  if (document.readyState === 'complete') start();
-  else window.addEventListener('load', start, { once: true });
 }

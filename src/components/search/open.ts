@@ -1,7 +1,6 @@
-// Opens the search by its button or the key "/", and shows what is found. The finder and its index come only then.
+// Shows what is found. It comes when the search is first opened, see ready.ts, and so do the finder and its index.
 import type { Group, Run } from './find.ts';
 
-const button = document.querySelector<HTMLButtonElement>('.search-button');
 const dialog = document.querySelector<HTMLDialogElement>('dialog.search');
 const part = <E extends Element>(selector: string) => dialog?.querySelector<E>(selector);
 const input = part<HTMLInputElement>('input');
@@ -59,9 +58,9 @@ function show(): void {
   say(count > 0 ? `${count} found.` : `Nothing here speaks of “${query}”. Try a shorter word.`);
 }
 
-function open(): void {
-  if (!dialog || dialog.open) return;
-  dialog.showModal();
+/** In the dialog that stands open. */
+export function begin(): void {
+  if (!dialog) return;
   input?.select();
   loading ??= load(dialog.dataset.index ?? '').catch(() => (loading = undefined));
   show();
@@ -82,21 +81,10 @@ function walk(event: KeyboardEvent): void {
   event.preventDefault();
 }
 
-const writes = (target: EventTarget | null) =>
-  target instanceof HTMLElement &&
-  (target.isContentEditable || target.matches('input, textarea, select'));
-
-button?.addEventListener('click', open);
 input?.addEventListener('input', show);
 dialog?.addEventListener('keydown', walk);
 dialog?.addEventListener('click', ({ target }) => {
   // A press beside the sheet, on the button, or on a link, which may lead to this very page.
   if (target === dialog || (target instanceof Element && target.closest('a, .close')))
     dialog.close();
-});
-document.addEventListener('keydown', (event) => {
-  if (event.key !== '/' || event.ctrlKey || event.metaKey || event.altKey || writes(event.target))
-    return;
-  event.preventDefault();
-  open();
 });
