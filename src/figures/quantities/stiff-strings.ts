@@ -1,0 +1,130 @@
+/** Numbers of the chapter "Stiff strings": the string in hand as tried out and as it is, and what holds for every reader. */
+import {
+  formatDensity,
+  formatForce,
+  formatFrequency,
+  formatGauge,
+  formatLength,
+  formatNote,
+  formatShare,
+} from '../../instrument/format.ts';
+import { pullOf } from '../../instrument/pulls.ts';
+import type { Gauge, State } from '../../instrument/schema.ts';
+import {
+  bendingStiffnessBounds,
+  centsOfPartial,
+  fromInches,
+  STANDARD_A4,
+  strengthShare,
+} from '../../physics/index.ts';
+import { formatDrift, formatSmall } from '../ladder/describe.ts';
+import {
+  bareStiffness,
+  bareWire,
+  driftOf,
+  ownStiffness,
+  placeOf,
+  viewOf,
+  type Stiffness,
+  type View,
+} from '../ladder/stiff.ts';
+import { formatEnd } from '../saddle-curve/describe.ts';
+import { triedOf } from '../trial.ts';
+import type { Quantity } from './common.ts';
+
+const UNKNOWN = 'an unknown amount';
+
+const live: Readonly<Record<string, Quantity>> = {
+  'stiff.note': (s) => formatNote(viewOf(s).pull.note),
+  'stiff.gauge': (s) => formatGauge(viewOf(s).pull.gauge),
+  'stiff.length': (s) => formatLength(viewOf(s).pull.speakingLength, s.units),
+  'stiff.B': said((string) => formatSmall(string.inharmonicity)),
+  'stiff.ten': said((string) => formatDrift(driftOf(string, 10))),
+  'stiff.twenty': said((string) => formatDrift(driftOf(string, 20))),
+  'stiff.end': said((string, s) => formatEnd(string.end, s.units)),
+  'stiff.endShare': said((string, s) => formatShare(string.end / viewOf(s).pull.speakingLength, 2)),
+  'stiff.wraps': (s) => {
+    const { pull } = viewOf(s);
+    const { high } = bendingStiffnessBounds(pull.construction);
+    return pull.construction.kind === 'wound' ? formatShare(high) : 'nothing: there are none';
+  },
+};
+
+/** Of the tried string, where its stiffness is known and it would hold. */
+function said(text: (string: Stiffness, state: State) => string): Quantity {
+  return (s) => {
+    const { own, broken }: View = viewOf(s);
+    if (broken) return 'more than it holds';
+    return own ? text(own, s) : UNKNOWN;
+  };
+}
+
+/** Of the string as it is on the instrument: what the exercises ask about. */
+const asked =
+  (text: (string: Stiffness, state: State) => string): Quantity =>
+  (s) => {
+    const string = ownStiffness(triedOf(s).own);
+    return string ? text(string, s) : UNKNOWN;
+  };
+
+const exercises: Readonly<Record<string, Quantity>> = {
+  'stiff.ownB': asked((string) => formatSmall(string.inharmonicity)),
+  'stiff.ownTen': asked((string) => formatDrift(driftOf(string, 10))),
+  'stiff.ownTenFactor': asked(({ inharmonicity: b }) => Math.sqrt(1 + 100 * b).toFixed(5)),
+  'stiff.ownEighth': asked((string, s) =>
+    formatFrequency(placeOf(string, 8) * triedOf(s).own.frequency),
+  ),
+  'stiff.ownEighthEven': (s) => formatFrequency(8 * triedOf(s).own.frequency),
+  'stiff.ownEighthFactor': asked(({ inharmonicity: b }) => Math.sqrt(1 + 64 * b).toFixed(5)),
+};
+
+const number = (value: number | undefined, digits: number): string =>
+  value === undefined ? '?' : value.toPrecision(digits);
+
+const equation: Readonly<Record<string, Quantity>> = {
+  'stiff.eq.EI': (s) => number((viewOf(s).own?.bending ?? NaN) * 1e6, 4).replace('NaN', '?'),
+  'stiff.eq.T': (s) => viewOf(s).pull.tension.toFixed(1),
+  'stiff.eq.L': (s) => viewOf(s).pull.speakingLength.toFixed(4),
+  'stiff.eq.B': (s) => number((viewOf(s).own?.inharmonicity ?? NaN) * 1e6, 3).replace('NaN', '?'),
+};
+
+const STANDARD = fromInches(25.5);
+const strung = (gauge: Gauge, note: string, speakingLength = STANDARD) =>
+  pullOf({ gauge, note, a4: STANDARD_A4, speakingLength });
+const known = (string: Stiffness | undefined): Stiffness => {
+  if (!string) throw new RangeError('string has no known stiffness; permitted: one of the drawer');
+  return string;
+};
+const low = strung({ kind: 'wound', gauge: 46 }, 'E2');
+const lowOwn = known(ownStiffness(low));
+const lowBare = known(bareStiffness(low));
+const ten = known(ownStiffness(strung({ kind: 'plain', gauge: 10 }, 'E4')));
+const third = known(ownStiffness(strung({ kind: 'plain', gauge: 17 }, 'G3')));
+const thirdShort = known(ownStiffness(strung({ kind: 'plain', gauge: 17 }, 'G3', STANDARD / 2)));
+const bareShare = strengthShare({
+  construction: bareWire(low.linearDensity),
+  tension: low.tension,
+});
+
+/** The same for every reader. */
+const constant: Readonly<Record<string, Quantity>> = {
+  'stiff.c.lowTen': () => formatDrift(driftOf(lowOwn, 10)),
+  'stiff.c.bareTen': () => formatDrift(driftOf(lowBare, 10)),
+  'stiff.c.bareGauge': () => (bareStiffness(low)?.gauge ?? NaN).toFixed(0),
+  'stiff.c.lowMass': (s) => formatDensity(low.linearDensity, s.units),
+  'stiff.c.lowPull': (s) => formatForce(low.tension, s.units),
+  'stiff.c.ratio': () => (lowBare.inharmonicity / lowOwn.inharmonicity).toFixed(0),
+  'stiff.c.tenTen': () => formatDrift(driftOf(ten, 10)),
+  'stiff.c.thirdTen': () => formatDrift(driftOf(third, 10)),
+  'stiff.c.short': () => (thirdShort.inharmonicity / third.inharmonicity).toFixed(0),
+  'stiff.c.firstBare': () =>
+    formatDrift(centsOfPartial({ inharmonicity: lowBare.inharmonicity, partial: 1 })),
+  'stiff.c.bareShare': () => (bareShare === undefined ? '' : formatShare(bareShare)),
+};
+
+export const quantities: Readonly<Record<string, Quantity>> = {
+  ...live,
+  ...exercises,
+  ...equation,
+  ...constant,
+};
