@@ -1,12 +1,5 @@
 /** A multi-scale board for the reader's set: the lengths of its two sides, the fret that stands square, and what each string pulls on it. */
-import {
-  fan,
-  fretPosition,
-  fromInches,
-  fromMillimetres,
-  stringScale,
-  type Fan,
-} from '../physics/index.ts';
+import { fan, fretPosition, fromMillimetres, stringScale, type Fan } from '../physics/index.ts';
 import { limits } from './limits.ts';
 import { once } from './once.ts';
 import { pullOf, type Pull } from './pulls.ts';
@@ -149,9 +142,3 @@ export const readBoard = once((state: State): BoardReading => {
 
 /** True where the two sides differ by less than a tenth of a millimetre. */
 export const isParallel = ({ treble, bass }: Board): boolean => Math.abs(treble - bass) < 1e-4;
-
-/** What a side may be changed by at a key press. */
-export const sideSteps = (inches: boolean) =>
-  inches
-    ? { step: fromInches(1 / 4), fine: fromInches(1 / 32), page: fromInches(1) }
-    : { step: 0.005, fine: 0.0005, page: 0.025 };

@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest';
 
+import { dataHead, dataRows } from '../../src/figures/pair/data.ts';
 import { remarks, signedLength } from '../../src/figures/pair/describe.ts';
 import { residualsOf, summaryOf } from '../../src/figures/pair/residuals.ts';
 import { across, domainFor, sheetFor } from '../../src/figures/pair/sheet.ts';
@@ -119,4 +120,11 @@ test('signedLength writes a sign, and none that would lie', () => {
   expect(signedLength(fromInches(1), 'in-lb')).toBe('+1\u00a0in');
   expect(signedLength(fromInches(-0.5), 'in-lb')).toBe('\u22120.5\u00a0in');
   expect(signedLength(1e-9, 'mm-N')).toBe('±0.0\u00a0mm');
+});
+
+test('the comparison’s data have a row for each string, and say what breaks', () => {
+  const rows = dataRows(residualsOf(initialState));
+  expect(rows).toHaveLength(initialState.mine.strings.length);
+  for (const row of rows) expect(row).toHaveLength(dataHead.length);
+  expect(rows[0]?.[2]).toBe((100 * ((26.5 / 25.5) ** 2 - 1)).toFixed(1));
 });

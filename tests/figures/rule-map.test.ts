@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest';
 
 import { cellNumber, cellVerdict, signed } from '../../src/figures/rule-map/describe.ts';
+import { dataHead, dataRows } from '../../src/figures/rule-map/data.ts';
 import { gridKey } from '../../src/figures/rule-map/grid-key.ts';
 import { outline } from '../../src/figures/rule-map/outline.ts';
 import {
@@ -191,4 +192,10 @@ test('numbers are lettered with a true minus, halves as halves', () => {
   expect(signed(0)).toBe('0');
   expect(cellNumber(-0.046)).toBe('\u22125');
   expect(cellNumber(0.004)).toBe('0');
+});
+
+test('the map’s data have a row for each cell', () => {
+  const rows = dataRows(map, 'in-lb');
+  expect(rows).toHaveLength(map.rows.length * map.columns.length);
+  for (const row of rows) expect(row).toHaveLength(dataHead('in-lb').length);
 });

@@ -18,6 +18,8 @@ import StringElement from '../../components/figures/StringElement.astro';
 import LeavesTheSaddle from '../../components/figures/LeavesTheSaddle.astro';
 import TheLadder from '../../components/figures/TheLadder.astro';
 import HowToMeasure from '../../components/figures/HowToMeasure.astro';
+import PressingDown from '../../components/figures/PressingDown.astro';
+import TheFlags from '../../components/figures/TheFlags.astro';
 import TheBridge from '../../components/figures/TheBridge.astro';
 import TheNutSlot from '../../components/figures/TheNutSlot.astro';
 import TheBuckets from '../../components/figures/TheBuckets.astro';
@@ -46,6 +48,7 @@ import RuleMap from '../../components/figures/RuleMap.astro';
 import Step from '../../components/Step.astro';
 import Teacher from '../../components/Teacher.astro';
 import Term from '../../components/Term.astro';
+import DragScale from '../../components/figures/DragScale.astro';
 import DragBoard from '../../components/figures/DragBoard.astro';
 import FretsMeet from '../../components/figures/FretsMeet.astro';
 import DrawBoard from '../../components/figures/DrawBoard.astro';
@@ -86,7 +89,9 @@ export const components = {
   StringPushedAside,
   Teacher,
   Term,
+  PressingDown,
   TheBridge,
+  TheFlags,
   TheBuckets,
   TheNutSlot,
   TheCliff,
@@ -102,6 +107,7 @@ export const components = {
   TheNeck,
   TheSquare,
   ThreeHandles,
+  DragScale,
   DragBoard,
   FretsMeet,
   DrawBoard,
