@@ -109,9 +109,9 @@ describe('the two views', () => {
   it('show as many turns along as there are wires in the length', () => {
     const { construction } = woundInHand(on('godwit', 3)).pull;
     expect(construction.wraps).toHaveLength(3);
-    const circles = turns(construction, 1e5, 100).split('M').length - 1;
+    const circles = turns(construction, 1e5, 0, 100).split('M').length - 1;
     expect(circles).toBeGreaterThan(6);
-    expect(turns(construction, 1e5, 100)).not.toMatch(/NaN/);
+    expect(turns(construction, 1e5, 0, 100)).not.toMatch(/NaN/);
   });
 });
 

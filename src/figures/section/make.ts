@@ -57,8 +57,14 @@ export function made(own: WoundString, { core, outer, shape, wrap }: Make): Woun
 
 const last = (c: WoundString): number => thousandths(layers(c).at(-1)?.wire ?? 0);
 
+export interface Range {
+  readonly min: number;
+  readonly max: number;
+}
+export type Ranges = Readonly<Record<'core' | 'outer', Range>>;
+
 /** How far core and outer diameter may go, thousandths: the last wrap keeps a third of its own wire at least, and at most two thirds more. */
-export function rangesOf(own: WoundString, make: Make) {
+export function rangesOf(own: WoundString, make: Make): Ranges {
   const wire = last(own);
   const seat = make.shape === 'hex' ? 2 / Math.sqrt(3) : 1;
   const inner = own.wraps

@@ -41,21 +41,21 @@ export const wrapCuts = (c: WoundString, scale: number): string =>
     )
     .join('');
 
-/** The turns of every wrap cut along, over and under the core, from 0 to `length`. */
-export function turns(c: WoundString, scale: number, length: number): string {
+/** The turns of every wrap cut along, over and under the core, from `left` to `right`. */
+export function turns(c: WoundString, scale: number, left: number, right: number): string {
   return layers(c)
     .map(({ wire: w, inner }, layer) => {
       const wire = w * scale;
       const r = wire / 2;
       const away = (inner * scale) / 2 + r;
       const row = (from: number, y: number): string =>
-        Array.from({ length: Math.ceil(length / wire) + 2 }, (_, i) => {
-          const x = from + (i - 1) * wire;
+        Array.from({ length: Math.ceil((right - left) / wire) + 1 }, (_, i) => {
+          const x = from + i * wire;
           return `M${(x - r).toFixed(1)} ${y.toFixed(1)}a${r.toFixed(2)} ${r.toFixed(2)} 0 1 0 ${wire.toFixed(2)} 0a${r.toFixed(2)} ${r.toFixed(2)} 0 1 0 ${(-wire).toFixed(2)} 0z`;
         }).join('');
       // Half a turn on, the wire has come half a pitch along.
       const half = layer % 2 === 1 ? -away : away;
-      return row(0, -half) + row(wire / 2, half);
+      return row(left, -half) + row(left + wire / 2, half);
     })
     .join('');
 }
