@@ -1,12 +1,13 @@
 /**
  * `npm run bench`: what the physics costs, what a drag costs on a phone-sized page with the processor slowed four times, and what each page
- * weighs. It prints and judges nothing.
+ * weighs. It prints and judges nothing. `npm run bench -- course/pitch/ bench/` looks at these pages only.
  */
 import { main } from '../../.tools/toolchain.mjs';
 import { withSite } from '../../.tools/with-site.mjs';
 import { open, phone, scrollThrough } from '../site/kit.ts';
 import { htmlOf, pages } from '../site/pages.ts';
 import { fontBytes, htmlBytes, scriptBytes, styleBytes } from '../site/weights.ts';
+import { barePage } from './bare.mjs';
 import { benchDrag } from './drag.mjs';
 import { benchPhysics } from './physics.mjs';
 
@@ -14,7 +15,15 @@ const handlesPerPage = 8;
 const kilobytes = (bytes) => Number((bytes / 1000).toFixed(1));
 const rounded = (number) => (Number.isFinite(number) ? Number(number.toFixed(2)) : '');
 
-async function dragRows(page, path) {
+/** Milliseconds of script, style and layout an event, at the median, of a page that does next to nothing. */
+async function floorOf(browser) {
+  const { page, close } = await open(browser, 'about:blank', { viewport: phone });
+  const { median } = await benchDrag(page, await barePage(page));
+  await close();
+  return median;
+}
+
+async function dragRows(page, path, floor) {
   const rows = {};
   const handles = await page.locator('[role=slider]:visible').all();
   for (const [index, handle] of handles.slice(0, handlesPerPage).entries()) {
@@ -28,6 +37,7 @@ async function dragRows(page, path) {
     rows[`/${path} ${index + 1} ${name.trim()}`.slice(0, 60)] = {
       events: cost.events,
       'median ms': rounded(cost.median),
+      'times a bare page': rounded(cost.median / floor),
       'p95 ms': rounded(cost.p95),
       'of it layout ms': rounded(cost.layout),
       'with paint ms': rounded(cost.withPaint),
@@ -41,11 +51,13 @@ async function dragRows(page, path) {
 }
 
 await main(() => {
-  benchPhysics();
+  const asked = process.argv.slice(2);
+  if (asked.length === 0) benchPhysics();
   return withSite(async (browser, home) => {
     const weights = {};
     const drags = {};
-    for (const path of pages()) {
+    const floor = await floorOf(browser);
+    for (const path of asked.length > 0 ? asked : pages()) {
       const { page, responses, close } = await open(browser, home + path, { viewport: phone });
       const codeAtFirst = await scriptBytes(page, responses);
       await scrollThrough(page);
@@ -56,7 +68,7 @@ await main(() => {
         'code at the end': kilobytes(await scriptBytes(page, responses)),
         fonts: kilobytes(await fontBytes(responses)),
       };
-      Object.assign(drags, await dragRows(page, path));
+      Object.assign(drags, await dragRows(page, path, floor));
       await close();
     }
     console.log('What each page weighs, in kB, compressed with gzip (fonts as they are)');
@@ -64,6 +76,7 @@ await main(() => {
     console.log(
       '\nWhat an event of a drag costs: script, style and layout, at 390 x 844, processor slowed 4 times',
     );
+    console.log(`A bare page takes ${rounded(floor)} ms here.`);
     console.table(drags);
   });
 });
