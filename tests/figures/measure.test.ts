@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 
+import { dataHead, dataRows } from '../../src/figures/measure/data.ts';
 import { parseHalf, readingOf, usualSetback } from '../../src/figures/measure/reading.ts';
 import { fromInches, fromMillimetres, millimetres, tension } from '../../src/physics/index.ts';
 import { gauges } from '../../src/instrument/drawer.ts';
@@ -52,4 +53,10 @@ describe('usualSetback', () => {
       usualSetback({ kind: 'plain', gauge: 17 }),
     );
   });
+});
+
+it('gives its data: a reading of 12.75 in is a scale of 25.5 in, a millimetre either way', () => {
+  const [row] = dataRows(readingOf(fromInches(12.75)), 'in-lb');
+  expect(row).toHaveLength(dataHead('in-lb').length);
+  expect(row?.slice(0, 3)).toEqual(['12.75', '25.5', '1.0']);
 });

@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it, test } from 'vitest';
 
+import { dataHead, dataRows } from '../../src/figures/neck/data.ts';
 import { verdict } from '../../src/figures/neck/describe.ts';
 import { alongAt, frameOf } from '../../src/figures/neck/frame.ts';
 import { changeText, laidOn, totalText } from '../../src/figures/neck/laid.ts';
@@ -100,4 +101,13 @@ test('the verdict says which way, and nothing of a change at the own length', ()
   expect(verdict(redshank, fromInches(24.75), 'in-lb')).toMatch(/5\.8\s% less .* within 7\s%/);
   expect(verdict(redshank, fromInches(27), 'in-lb')).toMatch(/12\s% more/);
   expect(verdict(redshank, fromInches(25.5), 'in-lb')).toMatch(/at its own length/);
+});
+
+test('the neck’s data have a column for each string and a row for each length, rising', () => {
+  const mine = workshopInstrument('redshank');
+  const lengths = [...marksOf(mine), mine.scale.treble];
+  const rows = dataRows(mine, lengths, 'in-lb');
+  expect(rows).toHaveLength(marksOf(mine).length);
+  for (const row of rows) expect(row).toHaveLength(dataHead(mine, 'in-lb').length);
+  expect(rows.find(([length]) => length === '25.5')?.[1]).toBe('0.0');
 });

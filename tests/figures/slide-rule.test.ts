@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 
+import { dataHead, dataRows } from '../../src/figures/slide-rule/data.ts';
 import { marks, reach, rulesOf } from '../../src/figures/slide-rule/rules.ts';
 import { along, sheet } from '../../src/figures/slide-rule/sheet.ts';
 import { triedOf } from '../../src/figures/trial.ts';
@@ -71,4 +72,15 @@ describe('the slide rule', () => {
       }
     }
   });
+});
+
+it('gives its data, in which a doubled length is four times the pull until the string breaks', () => {
+  const rows = dataRows(rulesOf({ ...initialState, trial: { string: 5 } }));
+  for (const row of rows) expect(row).toHaveLength(dataHead.length);
+  const at = (name: string, times: number) =>
+    rows.find((r) => r[0] === name && r[1] === times)?.[2];
+  expect(at('Length', 2)).toBe('4.0000');
+  expect(at('Mass', 2)).toBe('2.0000');
+  const top = dataRows(rulesOf(initialState));
+  expect(top.find((r) => r[0] === 'Pitch' && r[1] === 2)?.[2]).toBe('breaks');
 });

@@ -1,5 +1,6 @@
 import { expect, test } from 'vitest';
 
+import { dataHead, dataRows } from '../../src/figures/square/data.ts';
 import { describe as say, formatSigned } from '../../src/figures/square/describe.ts';
 import { liveText } from '../../src/figures/quantities.ts';
 import { fromInches } from '../../src/physics/index.ts';
@@ -25,4 +26,11 @@ test.each([
   ['speaking.longOn25', '12'],
 ])('the chapter’s %s is %s per cent', (key, value) => {
   expect(liveText(key)).toMatch(new RegExp(`^${value.replace('.', '\\.')}\\s%$`));
+});
+
+test('its data add up: two strips and a corner', () => {
+  const [row] = dataRows(fromInches(25.5), fromInches(26.5), 'in-lb');
+  expect(row).toHaveLength(dataHead('in-lb').length);
+  const [, , strip, corner, whole] = (row ?? []).map(Number);
+  expect(2 * (strip ?? NaN) + (corner ?? NaN)).toBeCloseTo(whole ?? NaN, 1);
 });

@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 
+import { dataHead, dataRows } from '../../src/figures/three-handles/data.ts';
 import { describe as inWords, describeShort } from '../../src/figures/three-handles/describe.ts';
 import {
   factorsOf,
@@ -170,4 +171,11 @@ it.each([
   const slab = slabOf(pull, units);
   expect(slab.newtons).toBeCloseTo(newtons, 9);
   expect(slab.text).toBe(text);
+});
+
+it('gives its data for the string as it is and as it is tried', () => {
+  const rows = dataRows({ ...initialState, trial: { string: 0, length: fromInches(12.75) } });
+  for (const row of rows) expect(row).toHaveLength(dataHead('in-lb').length);
+  const [own, tried] = rows.map((row) => Number(row.at(-1)));
+  expect((tried ?? NaN) / (own ?? NaN)).toBeCloseTo(0.25, 2);
 });
