@@ -19,9 +19,9 @@ import type { Gauge, Instrument, State } from './schema.ts';
 
 /** What is proposed until the reader chooses: a fourth lower, as one more string would be tuned. */
 export const PROPOSED = 5;
-/** How far down and up the note may go, in semitones. */
+/** How far down the note may go, in semitones; and up: no higher than it is. */
 export const DEEPEST = 12;
-export const HIGHEST = -2;
+export const HIGHEST = 0;
 /** The partial by which a string's stiffness is told, and the bend by which its travel is. */
 export const PARTIAL = 10;
 export const BEND = { fret: 7, rise: 100 } as const;

@@ -70,7 +70,7 @@ test('what is not known is left out: a nylon string’s core', () => {
 test.each(workshop.map(({ id }) => id))('%s: what is moved stays where it is put', (id) => {
   const state = strungAs(id);
   const { own, point } = lowString(state);
-  for (const semitones of [-2, 0, 3, 12]) {
+  for (const semitones of [0, 3, 12]) {
     const moved = withLow(state, { semitones });
     expect(isState(moved)).toBe(true);
     const low = lowString(moved);

@@ -44,10 +44,9 @@ const at = (s: LowStrung, units: Units): string =>
 
 export function describe(low: LowString, units: Units): string {
   const { own, down, longer, thicker, point, semitones } = low;
-  const way = semitones < 0 ? 'above' : 'below';
   const ends = low.drawerEnds ? ' That is where the drawer ends.' : '';
   return (
-    `A map of strings for ${spokenNote(low.note)}, ${Math.abs(semitones)} semitones ${way} ${spokenNote(own.note)}: ` +
+    `A map of strings for ${spokenNote(low.note)}, ${semitones} semitones below ${spokenNote(own.note)}: ` +
     `scale length to the right, gauge upwards, contours of equal pull running down to the right. ` +
     `As it is: ${at(own, units)}. Tuned down: ${pullText(down, units)}. ` +
     `Lengthened: ${at(longer, units)}. Thickened: ${at(thicker, units)}.${ends} ` +
