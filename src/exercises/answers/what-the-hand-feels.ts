@@ -1,0 +1,153 @@
+/** The exercises of "What the hand feels". */
+import { pullsOf, type Pull } from '../../instrument/pulls.ts';
+import type { State } from '../../instrument/schema.ts';
+import {
+  felt,
+  feltThresholds,
+  fretPosition,
+  fromInches,
+  lateralStiffness,
+  stoppedLength,
+  worstFelt,
+  type Felt,
+  type Sensation,
+} from '../../physics/index.ts';
+import type { Answers } from '../types.ts';
+
+const INCH = fromInches(1);
+const TWO_MILLIMETRES = 0.002;
+
+function inHand({ mine, trial }: State): Pull {
+  const pull = pullsOf(mine)[Math.min(trial.string, mine.strings.length - 1)];
+  if (!pull) throw new RangeError('mine.strings is empty; permitted: at least one string');
+  return pull;
+}
+
+/** N/m at a fret */
+const stiffnessAt = ({ tension, speakingLength }: Pull, fret: number): number =>
+  lateralStiffness({
+    tension,
+    speakingLength,
+    at: stoppedLength({ scaleLength: speakingLength, fret }),
+  });
+
+const push = (s: State): number => TWO_MILLIMETRES * stiffnessAt(inHand(s), 12);
+const softer = (s: State): number => {
+  const { speakingLength } = inHand(s);
+  return 100 * (speakingLength / (speakingLength + INCH) - 1);
+};
+
+/** What the choose exercise gives: differences of one string from another. */
+const given: Readonly<Record<Sensation, number>> = { pull: 0.05, push: 0.12, travel: 0.09 };
+const judgedGiven = (Object.keys(given) as Sensation[]).map((s) => felt(given[s], s));
+const states: readonly Felt[] = ['probably not felt', 'depends on the hand', 'probably felt'];
+const NONE = 'none';
+
+const FRETS = [1, 3, 7, 12, 24] as const;
+
+/** The worked sheet judges the travel by the band of forces. */
+const sheetDifferences = { pull: 0.03, push: 0.06, travel: 0.2 } as const;
+const percent = (share: number): string => `${Number((100 * share).toFixed(0))} %`;
+
+function sheet(): readonly string[] {
+  const { pull, push: pushed, travel } = sheetDifferences;
+  const { low, high } = feltThresholds.pull;
+  return [
+    `Pull differs by ${percent(pull)}. That is within ${percent(low.value)}: ${felt(pull, 'pull')}.`,
+    `Push differs by ${percent(pushed)}. That is within ${percent(low.value)}: ${felt(pushed, 'push')}.`,
+    `Travel differs by ${percent(travel)}. That lies between ${percent(low.value)} and ${percent(high.value)}: ${felt(travel, 'pull')}.`,
+    `The verdict is the worst of the three: ${worstFelt([felt(pull, 'pull'), felt(pushed, 'push'), felt(travel, 'pull')])}.`,
+  ];
+}
+
+export const answers: Answers = {
+  'what-the-hand-feels.two': {
+    kind: 'numeric',
+    quantity: 'force',
+    answer: push,
+    tolerance: 0.015,
+    mistakes: [
+      {
+        value: (s) => push(s) / 2,
+        hint: 'That is one side only. The string pulls back from the nut and from the saddle.',
+      },
+      {
+        value: (s) => push(s) / 4,
+        hint: 'Each side is half of the length, so each slope is twice y/L, and there are two sides.',
+      },
+      {
+        value: (s) => 2 * push(s),
+        hint: 'Twice too much. Is the displacement two millimetres, and each side half of the length?',
+      },
+      {
+        value: (s) => push(s) / TWO_MILLIMETRES,
+        hint: 'That is the push for a whole metre. Multiply by two thousandths of a metre.',
+      },
+    ],
+  },
+  'what-the-hand-feels.softer': {
+    kind: 'numeric',
+    quantity: 'percent',
+    answer: softer,
+    tolerance: 0.15,
+    mistakes: [
+      {
+        value: (s) => {
+          const ratio = 1 + INCH / inHand(s).speakingLength;
+          return 100 * (ratio - 1);
+        },
+        hint: 'The sign is the other one, and the share is of the new length. The length stands below: longer at the same pull is softer.',
+      },
+      {
+        value: (s) => 100 * ((1 + softer(s) / 100) ** 2 - 1),
+        hint: 'Squared once too often. In 4T/L the length counts once.',
+      },
+      {
+        value: () => 0,
+        hint: 'The pull is the same, but the same pull on a longer string leans less across.',
+      },
+    ],
+  },
+  'what-the-hand-feels.verdict': {
+    kind: 'choose',
+    options: () => [
+      ...states.map((state) => ({ id: state, label: state })),
+      { id: NONE, label: 'no verdict can be given' },
+    ],
+    answer: () => worstFelt(judgedGiven) ?? NONE,
+    hints: (_, id) =>
+      ({
+        'probably not felt':
+          'The pull and the travel are inside their bands. Is the push, and which of the three decides?',
+        'probably felt':
+          'For that one of the three must lie beyond its outer line. Which are the outer lines?',
+        [NONE]: 'All three were judged, so there is a verdict.',
+      })[id],
+  },
+  'what-the-hand-feels.places': {
+    kind: 'order',
+    items: (s) =>
+      FRETS.map((fret) => ({
+        id: `fret-${fret}`,
+        label: `at fret ${fret}, ${percent(fretPosition({ scaleLength: 1, fret }))} of the way to the saddle`,
+        value: stiffnessAt(inHand(s), fret),
+      })),
+    ends: ['least push', 'most push'],
+    hint: 'The push goes as 1/a + 1/b: it is least in the middle, and the shorter of the two sides counts most.',
+  },
+  'what-the-hand-feels.sheet': {
+    kind: 'mistake',
+    lines: sheet,
+    wrong: 2,
+    hints: [
+      'This one holds: force, within the inner line of force.',
+      'This one holds: a push is a force too, and this one is within the inner line.',
+      undefined,
+      'The rule is right: the worst of the three decides. Were all three judged rightly?',
+    ],
+    right: () => {
+      const { low, high } = feltThresholds.travel;
+      return `Travel has a band of its own, from ${percent(low.value)} to ${percent(high.value)}. At ${percent(sheetDifferences.travel)} it is beyond both lines: ${felt(sheetDifferences.travel, 'travel')}, and so is the verdict.`;
+    },
+  },
+};

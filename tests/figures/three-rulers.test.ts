@@ -1,0 +1,164 @@
+import fc from 'fast-check';
+import { describe, expect, it, test } from 'vitest';
+
+import { describe as sayPlace } from '../../src/figures/finger-place/describe.ts';
+import { ASIDE, LEAST, places, pushAt } from '../../src/figures/finger-place/place.ts';
+import { liveText } from '../../src/figures/quantities.ts';
+import {
+  describe as say,
+  describeShort,
+  verdictText,
+} from '../../src/figures/three-rulers/describe.ts';
+import {
+  equalPull,
+  exactView,
+  scaled,
+  stopsFor,
+  viewWith,
+} from '../../src/figures/three-rulers/feel.ts';
+import { along, MOST, phone, wide } from '../../src/figures/three-rulers/frame.ts';
+import { triedOf, withTrial } from '../../src/figures/trial.ts';
+import { drawer } from '../../src/instrument/drawer.ts';
+import { limits } from '../../src/instrument/limits.ts';
+import { withTreble } from '../../src/instrument/pair.ts';
+import type { State } from '../../src/instrument/schema.ts';
+import { initialState, workshop, workshopInstrument } from '../../src/instrument/workshop.ts';
+import {
+  axialStiffness,
+  feltThresholds,
+  fromInches,
+  linearDensity,
+  tension,
+} from '../../src/physics/index.ts';
+
+const on = (id: string, string = 0): State => ({
+  ...initialState,
+  mine: workshopInstrument(id),
+  trial: { string },
+});
+
+describe('scaled', () => {
+  it('multiplies mass and stretch stiffness by the square, for every string of the drawer', () => {
+    for (const string of drawer)
+      for (const factor of [0.9, 1.15]) {
+        const to = scaled(string, factor);
+        expect(linearDensity(to) / linearDensity(string)).toBeCloseTo(factor ** 2, 9);
+        // The modulus of wire steps down at bands of its diameter, by less than four per cent.
+        const ratio = axialStiffness(to) / axialStiffness(string) / factor ** 2;
+        expect(Math.abs(ratio - 1)).toBeLessThan(0.04);
+      }
+  });
+
+  it('scales a string that was only weighed', () => {
+    const weighed = { kind: 'measured', diameter: 1e-3, linearDensity: 5e-3 } as const;
+    expect(scaled(weighed, 2)).toEqual({
+      kind: 'measured',
+      diameter: 2e-3,
+      linearDensity: 2e-2,
+    });
+  });
+});
+
+test('equalPull pulls alike on any length and note', () => {
+  const own = triedOf(initialState).own;
+  fc.assert(
+    fc.property(
+      fc.double({ min: 0.4, max: 1, noNaN: true }),
+      fc.double({ min: 80, max: 400, noNaN: true }),
+      (speakingLength, frequency) => {
+        const there = { speakingLength, frequency };
+        const density = linearDensity(equalPull(own, there));
+        expect(tension({ ...there, linearDensity: density }) / own.tension).toBeCloseTo(1, 9);
+      },
+    ),
+  );
+});
+
+describe('the three rulers', () => {
+  const long = withTreble(initialState, 'other', fromInches(27));
+
+  it('at equal pull, push goes with the length and travel with its square', () => {
+    const { feel } = exactView(long);
+    const ratio = 27 / 25.5;
+    expect(feel.pull.difference).toBeCloseTo(0, 9);
+    expect(feel.push?.difference).toBeCloseTo(ratio - 1, 2);
+    expect(feel.travel?.difference).toBeCloseTo(ratio ** 2 - 1, 2);
+    expect(verdictText(exactView(long))).toBe('depends on the hand');
+  });
+
+  it('the same string left on pulls and pushes more, and travels as far as one that pulls alike', () => {
+    const left = viewWith(long, 10);
+    expect(left.exact).toBe(false);
+    expect(left.feel.pull.difference).toBeCloseTo((27 / 25.5) ** 2 - 1, 6);
+    expect(left.feel.travel?.value).toBeCloseTo(exactView(long).feel.travel?.value ?? NaN, 9);
+  });
+
+  it('give no verdict where the stretch is not known, and no number where a string breaks', () => {
+    const { mine } = initialState;
+    const weighed = mine.strings.map((s) => ({ ...s, unitWeight: 4e-4 }));
+    const unknown = exactView({ ...initialState, mine: { ...mine, strings: weighed } });
+    expect(verdictText(unknown)).toMatch(/No verdict/);
+    const far = exactView(withTreble(initialState, 'other', limits.scale.max));
+    expect(far.broken).toBe(true);
+    expect(describeShort(far, 'in-lb')).not.toMatch(/\d/);
+  });
+
+  it.each(workshop.flatMap((w) => w.strings.map((_, i) => [w.id, i] as const)))(
+    'offer gauges for %s, string %i, and speak of it',
+    (id, string) => {
+      const state = on(id, string);
+      const stops = stopsFor(state);
+      expect(stops.length).toBeGreaterThan(2);
+      expect(viewWith(state, stops[0]).gaugeThere).toBe(stops[0]);
+      expect(say(state, exactView(state))).toMatch(/Together: .*\.$/);
+    },
+  );
+
+  it.each([phone, wide])('hold every band and keep the pointer on the sheet ($name)', (frame) => {
+    for (const { low, high } of Object.values(feltThresholds)) {
+      expect(high.value).toBeLessThan(MOST);
+      expect(along(frame, low.value)).toBeLessThan(along(frame, high.value));
+    }
+    expect(along(frame, 9)).toBe(frame.rules.right);
+    expect(along(frame, -9)).toBe(frame.rules.left);
+  });
+});
+
+describe('the finger’s place', () => {
+  const pull = triedOf(initialState).tried;
+
+  it('needs four times the pull over the length in the middle, and more anywhere else', () => {
+    expect(pushAt(pull, 0.5)).toBeCloseTo((4 * pull.tension * ASIDE) / pull.speakingLength, 9);
+    for (const place of places.filter((p) => p !== 0.5))
+      expect(pushAt(pull, place)).toBeGreaterThan(pushAt(pull, 0.5));
+  });
+
+  it('needs the same at equal distances from either end', () => {
+    fc.assert(
+      fc.property(fc.double({ min: LEAST, max: 0.5, noNaN: true }), (at) => {
+        expect(pushAt(pull, at) / pushAt(pull, 1 - at)).toBeCloseTo(1, 9);
+      }),
+    );
+  });
+
+  it('says nothing in newtons of a string that would break', () => {
+    const far = withTrial(initialState, { length: limits.scale.max });
+    expect(sayPlace(triedOf(far).tried, 0.5, 'mm-N')).toMatch(/would break/);
+  });
+});
+
+test.each([
+  ['hand.c.push', '5.9'],
+  ['hand.c.travel', '12'],
+  ['hand.c.left', '12'],
+  ['hand.c.softer', '5.6'],
+])('the chapter’s %s is %s per cent', (key, value) => {
+  expect(liveText(key).replace(/\s%$/, '')).toBe(value);
+});
+
+test('the last line of the derivation follows from the numbers that stand in it', () => {
+  const [pull, length, stiffness] = ['T', 'L', 'k'].map((key) =>
+    Number(liveText(`hand.eq.${key}`)),
+  ) as [number, number, number];
+  expect((4 * pull) / length).toBeCloseTo(stiffness, 3);
+});
