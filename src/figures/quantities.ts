@@ -7,6 +7,7 @@ import { initialState } from '../instrument/workshop.ts';
 import { quantities as scaleForEveryString } from './quantities/a-scale-for-every-string.ts';
 import { quantities as bending } from './quantities/bending.ts';
 import { quantities as common, type Quantity } from './quantities/common.ts';
+import { quantities as inTuneUpTheNeck } from './quantities/in-tune-up-the-neck.ts';
 import { quantities as goingLow } from './quantities/going-low.ts';
 import { quantities as gaugeAndMass } from './quantities/gauge-and-mass.ts';
 import { quantities as woundStrings } from './quantities/wound-strings.ts';
@@ -15,12 +16,14 @@ import { quantities as speakingLength } from './quantities/speaking-length.ts';
 import { quantities as stiffStrings } from './quantities/stiff-strings.ts';
 import { quantities as threeThings } from './quantities/three-things-set-the-pull.ts';
 import { quantities as whatNeckAndBridgeCarry } from './quantities/what-neck-and-bridge-carry.ts';
+import { quantities as whatTheHandFeels } from './quantities/what-the-hand-feels.ts';
 import { quantities as whenStringsBreak } from './quantities/when-strings-break.ts';
 import { quantities as twoGuitars } from './quantities/two-guitars-one-feel.ts';
 
 /** All of them, for the build; in the browser a chapter loads its own. */
 const all: Readonly<Record<string, Quantity>> = {
   ...common,
+  ...whatTheHandFeels,
   ...stiffStrings,
   ...bending,
   ...threeThings,
@@ -33,6 +36,7 @@ const all: Readonly<Record<string, Quantity>> = {
   ...scaleForEveryString,
   ...whatNeckAndBridgeCarry,
   ...whenStringsBreak,
+  ...inTuneUpTheNeck,
 };
 
 /** What a quantity reads before the reader acts; throws RangeError for a name that is not there. */

@@ -16,6 +16,8 @@ import DragNote from '../../components/figures/DragNote.astro';
 import SlideRule from '../../components/figures/SlideRule.astro';
 import StringElement from '../../components/figures/StringElement.astro';
 import LeavesTheSaddle from '../../components/figures/LeavesTheSaddle.astro';
+import FingersPlace from '../../components/figures/FingersPlace.astro';
+import ThreeRulers from '../../components/figures/ThreeRulers.astro';
 import TheLadder from '../../components/figures/TheLadder.astro';
 import HowToMeasure from '../../components/figures/HowToMeasure.astro';
 import PressingDown from '../../components/figures/PressingDown.astro';
@@ -73,6 +75,7 @@ export const components = {
   Eq,
   Figure,
   FindMistake,
+  FingersPlace,
   FiveGauges,
   Guess,
   HowToMeasure,
@@ -107,6 +110,7 @@ export const components = {
   TheNeck,
   TheSquare,
   ThreeHandles,
+  ThreeRulers,
   DragScale,
   DragBoard,
   FretsMeet,
