@@ -1,0 +1,127 @@
+/** The numbers of the chapter "In tune up the neck". */
+import {
+  actionAt,
+  bestSaddle,
+  errorAt,
+  intoned,
+  NUT_HEIGHT,
+  stretchAt,
+  usualHeight,
+  type Intoned,
+} from '../../instrument/intoned.ts';
+import { formatNote, formatShare } from '../../instrument/format.ts';
+import { pullOf, pullsOf } from '../../instrument/pulls.ts';
+import type { Gauge, State } from '../../instrument/schema.ts';
+import { fretError, fromInches, fromMillimetres, millimetres } from '../../physics/index.ts';
+import { pitchJustNoticed } from '../flags/ear.ts';
+import { centsNumber, formatCents, formatSmall } from '../flags/words.ts';
+import { heldOf } from '../held.ts';
+import { formatStretch } from '../pressed/describe.ts';
+import type { Quantity } from './common.ts';
+
+const UNKNOWN = 'not known';
+const height = (s: State): number => usualHeight(s.mine);
+
+/** Of the string in hand; `missing` where its stretch is not known. */
+const ofHeld =
+  (say: (held: Intoned, s: State) => string, missing = UNKNOWN): Quantity =>
+  (s) => {
+    const held = heldOf(s);
+    return held ? say(held, s) : missing;
+  };
+const bare = (say: (held: Intoned, s: State) => number, digits: number): Quantity =>
+  ofHeld((held, s) => say(held, s).toFixed(digits), '?');
+
+/** What the derivation finds for the twelfth fret, m: the stiff end, and half of the stretch times the stretch constant. */
+const byTwelfth = ({ response, pull }: Intoned, h: number): number =>
+  response.endLength + (response.stretch * h * h) / pull.speakingLength;
+const flatTriangle = ({ pull }: Intoned, h: number): number => (2 * h * h) / pull.speakingLength;
+
+/** A cent's worth of the natural logarithm, turned round. */
+const CENTS = 1200 / Math.LN2;
+
+/** The strings of the instrument whose stretch is known, with where their saddles belong. */
+const saddles = (s: State): readonly { note: string; setback: number }[] =>
+  pullsOf(s.mine)
+    .flatMap((p) => intoned(p) ?? [])
+    .map((known) => ({
+      note: known.pull.note,
+      setback: bestSaddle(known, height(s)).saddleSetback,
+    }))
+    .sort((a, b) => a.setback - b.setback);
+const atEnd =
+  (which: 0 | -1): Quantity =>
+  (s) => {
+    const found = saddles(s).at(which);
+    return found ? `${formatSmall(found.setback, s.units)} for ${formatNote(found.note)}` : UNKNOWN;
+  };
+
+/** A G of steel on 25.5 in, at the height that is usual there. */
+const third = (gauge: Gauge): Intoned | undefined =>
+  intoned(pullOf({ gauge, note: 'G3', a4: 440, speakingLength: fromInches(25.5) }));
+const thirdBack =
+  (gauge: Gauge): Quantity =>
+  (s) => {
+    const known = third(gauge);
+    return known
+      ? formatSmall(bestSaddle(known, fromMillimetres(1.8)).saddleSetback, s.units)
+      : UNKNOWN;
+  };
+
+/** A nut that stands a good half millimetre too high: what the first fret makes of it. */
+const HIGH_NUT = NUT_HEIGHT + fromMillimetres(0.6);
+const firstWith = (nutHeight: number): Quantity =>
+  ofHeld(({ pull, response }, s) =>
+    formatCents(
+      fretError({
+        ...actionAt(pull.speakingLength, height(s)),
+        nutHeight,
+        response,
+        fret: 1,
+      }).total,
+    ),
+  );
+
+export const quantities: Readonly<Record<string, Quantity>> = {
+  'tune.ear': () => `${pitchJustNoticed.toFixed(0)} cents`,
+  'tune.height': (s) => formatSmall(height(s), s.units),
+  'tune.twelfth': ofHeld((held, s) =>
+    formatCents(errorAt(held, { height: height(s), fret: 12 }).total),
+  ),
+  'tune.stretch': ofHeld((held, s) =>
+    formatStretch(stretchAt(held, { height: height(s), fret: 12 }), s.units),
+  ),
+  'tune.constant': bare((held) => held.response.stretch, 0),
+  'tune.tuned': ofHeld((held) => formatShare(1 / held.response.stretch, 2)),
+  'tune.best': ofHeld((held, s) => formatSmall(bestSaddle(held, height(s)).saddleSetback, s.units)),
+  'tune.left': ofHeld((held, s) => `${bestSaddle(held, height(s)).rms.toFixed(1)} cents`),
+  'tune.least': atEnd(0),
+  'tune.most': atEnd(-1),
+  'tune.plainThird': thirdBack({ kind: 'plain', gauge: 18 }),
+  'tune.woundThird': thirdBack({ kind: 'wound', gauge: 20 }),
+  'tune.nutLow': firstWith(NUT_HEIGHT),
+  'tune.nutHigh': firstWith(HIGH_NUT),
+  'tune.nutBy': (s) => formatSmall(HIGH_NUT - NUT_HEIGHT, s.units),
+
+  'tune.eqKappa': bare((held) => held.response.stretch, 0),
+  'tune.eqB': bare((held) => millimetres(held.response.endLength), 2),
+  'tune.eqH': (s) => millimetres(height(s)).toFixed(1),
+  'tune.eqL': bare((held) => millimetres(held.pull.speakingLength), 1),
+  'tune.eqDelta': bare((held, s) => millimetres(flatTriangle(held, height(s))), 4),
+  'tune.eqS': bare((held, s) => millimetres(byTwelfth(held, height(s))), 2),
+  'tune.eqCents': () => CENTS.toFixed(0),
+  'tune.eqStretch': ofHeld(
+    (held, s) =>
+      centsNumber(
+        (CENTS * held.response.stretch * flatTriangle(held, height(s))) /
+          (2 * held.pull.speakingLength),
+      ),
+    '?',
+  ),
+  'tune.eqStiff': ofHeld(
+    (held) => centsNumber((CENTS * held.response.endLength) / held.pull.speakingLength),
+    '?',
+  ),
+
+  'tune.askStretch': bare((held) => 1e5 * flatTriangle(held, fromMillimetres(2)), 2),
+};
