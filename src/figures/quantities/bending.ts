@@ -99,14 +99,15 @@ const shown = (value: number, digits: number): string =>
   Number.isFinite(value) ? value.toPrecision(digits) : '?';
 
 const equation: Readonly<Record<string, Quantity>> = {
-  'bend.eq.a': (s) => smallSlope(s).a.toFixed(4),
-  'bend.eq.b': (s) => smallSlope(s).b.toFixed(4),
+  'bend.eq.a': (s) => millimetres(smallSlope(s).a).toFixed(1),
+  'bend.eq.b': (s) => millimetres(smallSlope(s).b).toFixed(1),
   'bend.eq.more': (s) => smallSlope(s).more.toFixed(4),
   'bend.eq.T': (s) => viewOf(s).pull.tension.toFixed(1),
   'bend.eq.EA': (s) => {
     const { stiffness } = smallSlope(s);
     return Number.isFinite(stiffness) ? stiffness.toFixed(0) : '?';
   },
+  'bend.eq.y2': (s) => shown(millimetres(smallSlope(s).y) ** 2, 4),
   'bend.eq.y': (s) => shown(millimetres(smallSlope(s).y), 3),
   'bend.exact': own(({ travel }) => `${millimetres(travel).toPrecision(3)}\u00a0mm`),
 };

@@ -46,7 +46,10 @@ const live: Readonly<Record<string, Quantity>> = {
   'stiff.wraps': (s) => {
     const { pull } = viewOf(s);
     const { high } = bendingStiffnessBounds(pull.construction);
-    return pull.construction.kind === 'wound' ? formatShare(high) : 'nothing: there are none';
+    if (pull.construction.kind === 'measured') return UNKNOWN;
+    return pull.construction.kind === 'wound'
+      ? `up to ${formatShare(high)}`
+      : 'nothing, since it has none';
   },
 };
 
