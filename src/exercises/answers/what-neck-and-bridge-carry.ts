@@ -1,7 +1,7 @@
 /** Exercises of the chapter "What neck and bridge carry". */
 import { benchBridge, benchRounds } from '../../instrument/bench-bridge.ts';
 import { formatTotal } from '../../instrument/format.ts';
-import type { State } from '../../instrument/schema.ts';
+import type { State, Units } from '../../instrument/schema.ts';
 import { bridgeBalance, millimetres, turnsToLevel } from '../../physics/index.ts';
 import type { Answers } from '../types.ts';
 
@@ -16,6 +16,9 @@ const DOWN = 100 * (2 ** (-2 / 6) - 1);
 const newtons = (value: number): string => `${value.toFixed(0)}\u00a0N`;
 /** A sheet in SI, whatever the reader's units: it copies no instrument. */
 const difference = after - before;
+/** In newtons too, from which the sheet goes on: rounded pounds would give another difference. */
+const inBoth = (value: number, units: Units): string =>
+  units === 'mm-N' ? newtons(value) : `${formatTotal(value, units)} or ${newtons(value)}`;
 const atSprings = (difference * stringArm) / springArm;
 
 export const answers: Answers = {
@@ -93,7 +96,7 @@ export const answers: Answers = {
   'what-neck-and-bridge-carry.sheet': {
     kind: 'mistake',
     lines: (s: State) => [
-      `The old set pulls ${formatTotal(before, s.units)}, the new one ${formatTotal(after, s.units)}.`,
+      `The old set pulls ${inBoth(before, s.units)}, the new one ${inBoth(after, s.units)}.`,
       `In newtons the change is ${newtons(difference)}.`,
       `The springs must pull ${newtons(difference)} more, since forces balance.`,
       `${count} springs of ${(rate / 1000).toFixed(1)}\u00a0N/mm share it, so each opens by ${millimetres(difference / (count * rate)).toFixed(1)}\u00a0mm more.`,

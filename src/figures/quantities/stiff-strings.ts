@@ -46,10 +46,11 @@ const live: Readonly<Record<string, Quantity>> = {
   'stiff.wraps': (s) => {
     const { pull } = viewOf(s);
     const { high } = bendingStiffnessBounds(pull.construction);
-    if (pull.construction.kind === 'measured') return UNKNOWN;
+    if (pull.construction.kind === 'measured')
+      return 'Of the string in hand only the weight is known, not what its wraps add.';
     return pull.construction.kind === 'wound'
-      ? `up to ${formatShare(high)}`
-      : 'nothing, since it has none';
+      ? `With the doubt in the core’s own stiffness, those of the string in hand could add up to ${formatShare(high)}.`
+      : 'The string in hand has none.';
   },
 };
 
