@@ -50,6 +50,7 @@ import RuleMap from '../../components/figures/RuleMap.astro';
 import Step from '../../components/Step.astro';
 import Teacher from '../../components/Teacher.astro';
 import Term from '../../components/Term.astro';
+import DragSaddle from '../../components/figures/DragSaddle.astro';
 import DragScale from '../../components/figures/DragScale.astro';
 import DragBoard from '../../components/figures/DragBoard.astro';
 import FretsMeet from '../../components/figures/FretsMeet.astro';
@@ -111,6 +112,7 @@ export const components = {
   TheSquare,
   ThreeHandles,
   ThreeRulers,
+  DragSaddle,
   DragScale,
   DragBoard,
   FretsMeet,
