@@ -27,8 +27,8 @@ const chunks = [
   },
   {
     name: 'figures',
-    test: /src\/(figures\/kit\/(slide|stops|Handle|Stage|Said|moving|sight)|instrument\/(drawer|pulls)|physics\/(construction|materials|strength|tension))/,
-    minShareCount: 10,
+    test: /src\/(figures\/kit\/(slide|stops|Handle|Stage|Said|moving|sight|reading|StringBar|WrapPattern|neck|strings)|instrument\/(drawer|pulls)|physics\/(construction|materials|strength|tension))/,
+    minShareCount: 6,
     priority: 1,
   },
 ];

@@ -21,7 +21,7 @@ describe.each(pages())('/%s', (path) => {
   let codeAtFirst = 0;
   beforeAll(async () => {
     const url = inject('origin') + path;
-    visit = await open(browser, url, { viewport: phone, before: watchShifts });
+    visit = await open(browser, url, { viewport: phone, before: watchShifts, idle: true });
     codeAtFirst = await scriptBytes(visit.page, visit.responses);
     await scrollThrough(visit.page);
   });

@@ -1,5 +1,12 @@
 /** A browser on the site, and the three ways to move a handle: mouse, finger and keys. */
-import { chromium, type Browser, type Locator, type Page, type Response } from 'playwright-core';
+import {
+  chromium,
+  type Browser,
+  type Locator,
+  type Page,
+  type Request,
+  type Response,
+} from 'playwright-core';
 
 import { findBrowser } from '../../.tools/browser.mjs';
 
@@ -28,6 +35,8 @@ export interface View {
   colorScheme?: 'light' | 'dark';
   javaScript?: boolean;
   reducedMotion?: 'reduce' | 'no-preference';
+  /** Waits for the net to be idle for half a second, so that nothing which comes by itself is missed. */
+  idle?: boolean;
   /** Lets the page keep the site on the device; each visit would else fetch all of it. */
   offline?: boolean;
   /** Runs in the page before any script of its own. */
@@ -45,6 +54,10 @@ export interface Visit {
   requests: string[];
   close: () => Promise<void>;
 }
+
+/** What each page has asked for and not yet been given. */
+const inFlight = new WeakMap<Page, Set<Request>>();
+const QUIET = 100;
 
 /** Opens an address and waits until it is loaded, its fonts too, and what is in sight is hydrated. */
 export async function open(browser: Browser, url: string, view: View = {}): Promise<Visit> {
@@ -75,9 +88,32 @@ export async function open(browser: Browser, url: string, view: View = {}): Prom
     if (response.status() >= 400) visit.problems.push(`${response.status()}: ${response.url()}`);
   });
   if (view.before) await page.addInitScript(view.before);
-  await page.goto(url, { waitUntil: 'networkidle' });
+  const asked = new Set<Request>();
+  inFlight.set(page, asked);
+  page.on('request', (request) => asked.add(request));
+  page.on('requestfinished', (request) => asked.delete(request));
+  page.on('requestfailed', (request) => asked.delete(request));
+  await page.goto(url, { waitUntil: view.idle ? 'networkidle' : 'load' });
   await page.evaluate(() => document.fonts.ready.then(() => undefined));
+  if (view.javaScript !== false) await page.waitForFunction(inSightIsHydrated);
+  await quiet(page);
   return visit;
+}
+
+/** Waits until nothing has been on its way for a tenth of a second. */
+async function quiet(page: Page): Promise<void> {
+  for (let since = Date.now(); Date.now() - since < QUIET; await page.waitForTimeout(20)) {
+    if (inFlight.get(page)?.size) since = Date.now();
+  }
+}
+
+/** Runs in the page: whether no island that can be seen still waits for its script. */
+function inSightIsHydrated(): boolean {
+  return [...document.querySelectorAll('astro-island[ssr] > :not(template)')].every((element) => {
+    const { top, bottom, height } = element.getBoundingClientRect();
+    // One that only shows its edge may wait until it is scrolled to.
+    return height === 0 || bottom < 0 || top > 0.9 * innerHeight;
+  });
 }
 
 /** Scrolls to the end in steps of half a screen, and waits until every island is hydrated and the net is quiet. */
@@ -106,7 +142,7 @@ export async function scrollThrough(page: Page): Promise<void> {
     );
   }
   await hydrated(page);
-  await page.waitForLoadState('networkidle');
+  await quiet(page);
 }
 
 /** Waits until no island is left that its script has not reached. Islands that wait for sight must be in sight. */

@@ -24,9 +24,11 @@ export interface Pressed {
 
 export function verdictOf({ held, fret, stretch, error, units }: Pressed): string {
   if (!held || !error) return UNKNOWN;
-  const stiff = held.stiff ? ` and its stiff end ${formatCents(error.stiffness)}` : '';
+  const stiff = held.stiff ? `, its stiff end ${formatCents(error.stiffness)}` : '';
+  // The sounding part runs aslant and is a trace longer than it is in plan.
+  const slant = `, its slant ${formatCents(error.length)}`;
   const left = held.stiff ? '' : ' Its stiffness is not known and is left out.';
-  return `Pressed down at fret ${fret} the string gets ${formatStretch(stretch, units)} longer. That makes ${formatCents(error.tension + error.mass)}${stiff}: ${formatCents(error.total)} in all.${left}`;
+  return `Pressed down at fret ${fret} the string gets ${formatStretch(stretch, units)} longer. That makes ${formatCents(error.tension + error.mass)}${stiff}${slant}: ${formatCents(error.total)} in all.${left}`;
 }
 
 export function describe(pressed: Pressed): string {

@@ -2,7 +2,6 @@
 import {
   formatDensity,
   formatForce,
-  formatFrequency,
   formatGauge,
   formatLength,
   formatNote,
@@ -76,11 +75,14 @@ const exercises: Readonly<Record<string, Quantity>> = {
   'stiff.ownTen': asked((string) => formatDrift(driftOf(string, 10))),
   'stiff.ownTenFactor': asked(({ inharmonicity: b }) => Math.sqrt(1 + 100 * b).toFixed(5)),
   'stiff.ownEighth': asked((string, s) =>
-    formatFrequency(placeOf(string, 8) * triedOf(s).own.frequency),
+    oneDecimal(placeOf(string, 8) * triedOf(s).own.frequency),
   ),
-  'stiff.ownEighthEven': (s) => formatFrequency(8 * triedOf(s).own.frequency),
+  'stiff.ownEighthEven': (s) => oneDecimal(8 * triedOf(s).own.frequency),
   'stiff.ownEighthFactor': asked(({ inharmonicity: b }) => Math.sqrt(1 + 64 * b).toFixed(5)),
 };
+
+/** The point of the exercise is the little between two such frequencies. */
+const oneDecimal = (hertz: number): string => `${hertz.toFixed(1)}\u00a0Hz`;
 
 const number = (value: number | undefined, digits: number): string =>
   value === undefined ? '?' : value.toPrecision(digits);

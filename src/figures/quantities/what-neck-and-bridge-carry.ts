@@ -5,12 +5,14 @@ import {
   formatForce,
   formatGauge,
   formatLength,
+  forceUnit,
   formatTotal,
+  inUnits,
 } from '../../instrument/format.ts';
 import { heavierSet } from '../../instrument/heavier.ts';
 import { pullChange } from '../../instrument/length-law.ts';
 import { pullsOf, totalPull } from '../../instrument/pulls.ts';
-import type { State } from '../../instrument/schema.ts';
+import type { State, Units } from '../../instrument/schema.ts';
 import {
   bridgeBalance,
   fromInches,
@@ -34,6 +36,9 @@ const turns = (s: State): number =>
 
 const WHOLE_TONE = 2 ** (-2 / 6) - 1;
 const TEN_DEGREES = Math.PI / 18;
+
+const fourDigits = (newtons: number, units: Units): string =>
+  `${inUnits(newtons, units).toPrecision(4)}\u00a0${forceUnit(units)}`;
 
 export const quantities: Readonly<Record<string, Quantity>> = {
   'carry.heavierTotal': (s) => formatTotal(total(s) + heavier(s).difference, s.units),
@@ -66,10 +71,11 @@ export const quantities: Readonly<Record<string, Quantity>> = {
   'carry.eqPitch': () => millimetres(benchBridge.pitch).toFixed(0),
   'carry.eqTurns': (s) => turns(s).toFixed(2),
 
-  'carry.roundTotal': (s) => formatTotal(benchRounds.before, s.units),
+  // To four digits: the exercises go on from the difference of the two.
+  'carry.roundTotal': (s) => fourDigits(benchRounds.before, s.units),
   'carry.roundSprings': (s) =>
     formatForce((benchRounds.before * benchBridge.stringArm) / benchBridge.springArm, s.units),
-  'carry.roundHeavier': (s) => formatTotal(benchRounds.after, s.units),
+  'carry.roundHeavier': (s) => fourDigits(benchRounds.after, s.units),
   'carry.roundTurns': () =>
     turnsToLevel({ ...benchBridge, from: benchRounds.before, to: benchRounds.after }).toFixed(2),
 };
