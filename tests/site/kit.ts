@@ -58,6 +58,7 @@ export interface Visit {
 /** What each page has asked for and not yet been given. */
 const inFlight = new WeakMap<Page, Set<Request>>();
 const QUIET = 100;
+const LONGEST = 20_000;
 
 /** Opens an address and waits until it is loaded, its fonts too, and what is in sight is hydrated. */
 export async function open(browser: Browser, url: string, view: View = {}): Promise<Visit> {
@@ -102,8 +103,13 @@ export async function open(browser: Browser, url: string, view: View = {}): Prom
 
 /** Waits until nothing has been on its way for a tenth of a second. */
 async function quiet(page: Page): Promise<void> {
-  for (let since = Date.now(); Date.now() - since < QUIET; await page.waitForTimeout(20)) {
-    if (inFlight.get(page)?.size) since = Date.now();
+  const start = Date.now();
+  for (let since = start; Date.now() - since < QUIET; await page.waitForTimeout(20)) {
+    const asked = inFlight.get(page);
+    if (!asked?.size) continue;
+    since = Date.now();
+    if (since - start > LONGEST)
+      throw new Error(`never came: ${[...asked].map((request) => request.url()).join(', ')}`);
   }
 }
 
@@ -119,9 +125,15 @@ function inSightIsHydrated(): boolean {
 /** Scrolls to the end in steps of half a screen, and waits until every island is hydrated and the net is quiet. */
 export async function scrollThrough(page: Page): Promise<void> {
   await page.evaluate(async () => {
-    const frame = () => new Promise((done) => requestAnimationFrame(done));
+    // A browser without a screen now and then leaves a frame out: the wait ends all the same.
+    const frame = () =>
+      new Promise((done) => {
+        requestAnimationFrame(done);
+        setTimeout(done, 250);
+      });
     const end = () => document.documentElement.scrollHeight - innerHeight;
-    while (scrollY < end() - 1) {
+    for (let steps = 0; scrollY < end() - 1; steps += 1) {
+      if (steps > 1000) throw new Error(`the page has no end: ${end()} px at last`);
       scrollBy({ top: innerHeight / 2, behavior: 'instant' });
       await frame();
       await frame();
