@@ -52,7 +52,7 @@ test('the pressed string is put in words with its stretch and its causes', () =>
     units: 'mm-N',
   });
   expect(plain(text)).toMatch(
-    /0\.010 mm longer\. That makes \+1\.9 cents and its stiff end \+2\.1 cents/,
+    /0\.010 mm longer\. That makes \+1\.9 cents, its stiff end \+2\.1 cents, its slant −0\.1 cents: \+3\.9 cents in all/,
   );
   expect(plain(formatStretch(1e-5, 'in-lb'))).toBe('0.0004 in');
 });
