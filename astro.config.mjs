@@ -27,7 +27,7 @@ const chunks = [
   },
   {
     name: 'figures',
-    test: /src\/(figures\/kit\/(slide|stops|Handle|Stage|Said|moving|sight|reading|StringBar|WrapPattern|neck|strings)|instrument\/(drawer|pulls)|physics\/(construction|materials|strength|tension))/,
+    test: /src\/(figures\/kit\/(grip|slide|stops|Ring|Handle|Stage|Said|moving|sight|reading|StringBar|WrapPattern|neck|strings)|instrument\/(drawer|pulls)|physics\/(construction|materials|strength|tension))/,
     minShareCount: 6,
     priority: 1,
   },

@@ -3,7 +3,7 @@
  * Arrow: one step; Shift+arrow: a finer one; Page: a larger one; Home and End: the ends; Escape: back to before the drag.
  */
 import type { Attachment } from 'svelte/attachments';
-import { moving } from './moving.svelte.ts';
+import { grip } from './grip.ts';
 import { keyedStop, nearestStop } from './stops.ts';
 
 export interface Slide {
@@ -73,81 +73,35 @@ export const tidy = (value: number): number => Number(value.toPrecision(6));
 
 /** Makes an element slide. `get` is asked at every event, so it always sees the present value. */
 export function slide(get: () => Slide): Attachment<HTMLElement> {
-  return (element) => {
-    let drag:
-      | {
-          readonly pointer: number;
-          readonly from: number;
-          readonly value: number;
-          readonly scale: number;
-        }
-      | undefined;
-    let keyed = false;
-    const at = (event: PointerEvent): number =>
-      get().axis === 'x' ? event.clientX : event.clientY;
-
-    const down = (event: PointerEvent): void => {
-      if (event.button !== 0) return;
-      // The only time geometry is read: while dragging nothing forces a layout.
-      drag = {
-        pointer: event.pointerId,
-        from: at(event),
-        value: get().value,
-        scale: get().pixelsPerUnit(element),
+  const at = (event: PointerEvent): number => (get().axis === 'x' ? event.clientX : event.clientY);
+  return grip({
+    begin: (press, element) => {
+      const from = at(press);
+      const { value: before, pixelsPerUnit } = get();
+      const scale = pixelsPerUnit(element);
+      return {
+        move: (event) => {
+          if (scale === 0) return;
+          const now = get();
+          const asked = before + (at(event) - from) / scale;
+          const value = now.stops
+            ? nearestStop(asked, now.stops)
+            : clamp(snap(asked, now.fine), now);
+          if (differs(value, now)) now.onmove(value);
+        },
+        cancel: () => {
+          get().onmove(before);
+          get().ondone();
+        },
       };
-      element.setPointerCapture(event.pointerId);
-      element.dataset.dragging = '';
-      moving.begin();
-    };
-    const move = (event: PointerEvent): void => {
-      if (!drag || drag.pointer !== event.pointerId || drag.scale === 0) return;
+    },
+    key: ({ key, shiftKey }) => {
       const now = get();
-      const asked = drag.value + (at(event) - drag.from) / drag.scale;
-      const value = now.stops ? nearestStop(asked, now.stops) : clamp(snap(asked, now.fine), now);
+      const value = keyedValue(key, shiftKey, now);
+      if (value === undefined) return false;
       if (differs(value, now)) now.onmove(value);
-    };
-    const stop = (): void => {
-      drag = undefined;
-      delete element.dataset.dragging;
-      moving.end();
-      get().ondone();
-    };
-    const up = (event: PointerEvent): void => {
-      if (drag?.pointer === event.pointerId) stop();
-    };
-    const key = (event: KeyboardEvent): void => {
-      if (event.key === 'Escape' && drag) {
-        get().onmove(drag.value);
-        stop();
-        return;
-      }
-      if (event.ctrlKey || event.metaKey || event.altKey) return;
-      const value = keyedValue(event.key, event.shiftKey, get());
-      if (value === undefined) return;
-      event.preventDefault();
-      keyed = true;
-      if (differs(value, get())) get().onmove(value);
-    };
-    const settle = (): void => {
-      if (keyed) get().ondone();
-      keyed = false;
-    };
-
-    element.addEventListener('pointerdown', down);
-    element.addEventListener('pointermove', move);
-    element.addEventListener('pointerup', up);
-    element.addEventListener('pointercancel', up);
-    element.addEventListener('keydown', key);
-    element.addEventListener('keyup', settle);
-    element.addEventListener('blur', settle);
-    return () => {
-      element.removeEventListener('pointerdown', down);
-      element.removeEventListener('pointermove', move);
-      element.removeEventListener('pointerup', up);
-      element.removeEventListener('pointercancel', up);
-      element.removeEventListener('keydown', key);
-      element.removeEventListener('keyup', settle);
-      element.removeEventListener('blur', settle);
-    };
-  };
+      return true;
+    },
+    done: () => get().ondone(),
+  });
 }

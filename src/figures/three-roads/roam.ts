@@ -1,6 +1,6 @@
 /** What slides in two directions at once: a pointer moves it over the drawing, left and right keys along, up and down keys across. */
 import type { Attachment } from 'svelte/attachments';
-import { moving } from '../kit/moving.svelte.ts';
+import { grip } from '../kit/grip.ts';
 import { keyedValue } from '../kit/slide.ts';
 import { keyedStop } from '../kit/stops.ts';
 
@@ -35,88 +35,30 @@ const upright: ReadonlySet<string> = new Set(['ArrowUp', 'ArrowDown']);
 
 /** `get` is asked at every event, so it always sees the present place. */
 export function roam(get: () => Roam): Attachment<HTMLElement> {
-  return (element) => {
-    let drag:
-      | {
-          readonly pointer: number;
-          readonly dx: number;
-          readonly dy: number;
-          readonly unit: number;
-        }
-      | undefined;
-    let keyed = false;
-
-    const down = (event: PointerEvent): void => {
-      if (event.button !== 0) return;
+  return grip({
+    begin: (press, element) => {
       const { x, y, stage } = get();
-      // The only time geometry is read: while dragging nothing forces a layout.
       const width = element.parentElement?.getBoundingClientRect().width ?? stage;
       const unit = stage / width;
-      drag = {
-        pointer: event.pointerId,
-        dx: x - event.clientX * unit,
-        dy: y - event.clientY * unit,
-        unit,
+      const dx = x - press.clientX * unit;
+      const dy = y - press.clientY * unit;
+      return {
+        move: (event) => get().onplace(event.clientX * unit + dx, event.clientY * unit + dy),
+        cancel: () => get().oncancel(),
       };
-      element.setPointerCapture(event.pointerId);
-      element.dataset.dragging = '';
-      moving.begin();
-    };
-    const move = (event: PointerEvent): void => {
-      if (drag?.pointer !== event.pointerId) return;
-      get().onplace(event.clientX * drag.unit + drag.dx, event.clientY * drag.unit + drag.dy);
-    };
-    const stop = (): void => {
-      drag = undefined;
-      delete element.dataset.dragging;
-      moving.end();
-    };
-    const up = (event: PointerEvent): void => {
-      if (drag?.pointer !== event.pointerId) return;
-      stop();
-      get().ondone();
-    };
-    const key = (event: KeyboardEvent): void => {
-      if (event.key === 'Escape' && drag) {
-        stop();
-        get().oncancel();
-        return;
-      }
-      if (event.ctrlKey || event.metaKey || event.altKey) return;
+    },
+    key: ({ key, shiftKey }) => {
       const { along, across, stops, onalong, onacross } = get();
-      if (upright.has(event.key)) {
-        const value = keyedStop(event.key, { value: across, page: 4, stops });
-        event.preventDefault();
-        keyed = true;
+      if (upright.has(key)) {
+        const value = keyedStop(key, { value: across, page: 4, stops });
         if (value !== undefined && value !== across) onacross(value);
-        return;
+        return true;
       }
-      const value = keyedValue(event.key, event.shiftKey, along);
-      if (value === undefined) return;
-      event.preventDefault();
-      keyed = true;
+      const value = keyedValue(key, shiftKey, along);
+      if (value === undefined) return false;
       if (Math.abs(value - along.value) > along.fine * 1e-6) onalong(value);
-    };
-    const settle = (): void => {
-      if (keyed) get().ondone();
-      keyed = false;
-    };
-
-    element.addEventListener('pointerdown', down);
-    element.addEventListener('pointermove', move);
-    element.addEventListener('pointerup', up);
-    element.addEventListener('pointercancel', up);
-    element.addEventListener('keydown', key);
-    element.addEventListener('keyup', settle);
-    element.addEventListener('blur', settle);
-    return () => {
-      element.removeEventListener('pointerdown', down);
-      element.removeEventListener('pointermove', move);
-      element.removeEventListener('pointerup', up);
-      element.removeEventListener('pointercancel', up);
-      element.removeEventListener('keydown', key);
-      element.removeEventListener('keyup', settle);
-      element.removeEventListener('blur', settle);
-    };
-  };
+      return true;
+    },
+    done: () => get().ondone(),
+  });
 }

@@ -1,0 +1,74 @@
+/**
+ * What all handles have in common: one pointer holds it from the press to the release, Escape puts back what was there
+ * before, and what the keys have changed is settled when the key comes up. What a place or a key means, the handle says.
+ */
+import type { Attachment } from 'svelte/attachments';
+import { moving } from './moving.svelte.ts';
+
+export interface Drag {
+  readonly move: (event: PointerEvent) => void;
+  /** Escape: puts back what was there before, and settles it. A handle that takes no focus has no use for it, nor for keys. */
+  readonly cancel?: () => void;
+}
+
+export interface Grip {
+  /** A pointer takes hold. The only time geometry is read: while dragging nothing forces a layout. */
+  readonly begin: (event: PointerEvent, element: HTMLElement) => Drag;
+  /** Does what a key asks for, and says whether the key is one of the handle's. */
+  readonly key?: (event: KeyboardEvent) => boolean;
+  readonly done: () => void;
+}
+
+export function grip({ begin, key, done }: Grip): Attachment<HTMLElement> {
+  return (element) => {
+    let held: { readonly pointer: number; readonly drag: Drag } | undefined;
+    let keyed = false;
+
+    const down = (event: PointerEvent): void => {
+      if (event.button !== 0) return;
+      held = { pointer: event.pointerId, drag: begin(event, element) };
+      element.setPointerCapture(event.pointerId);
+      element.dataset.dragging = '';
+      moving.begin();
+    };
+    const move = (event: PointerEvent): void => {
+      if (held?.pointer === event.pointerId) held.drag.move(event);
+    };
+    const release = (): void => {
+      held = undefined;
+      delete element.dataset.dragging;
+      moving.end();
+    };
+    const up = (event: PointerEvent): void => {
+      if (held?.pointer !== event.pointerId) return;
+      release();
+      done();
+    };
+    const press = (event: KeyboardEvent): void => {
+      const cancel = held?.drag.cancel;
+      if (event.key === 'Escape' && cancel) {
+        release();
+        cancel();
+        return;
+      }
+      if (event.ctrlKey || event.metaKey || event.altKey || !key?.(event)) return;
+      event.preventDefault();
+      keyed = true;
+    };
+    const settle = (): void => {
+      if (keyed) done();
+      keyed = false;
+    };
+
+    const attached = new AbortController();
+    const { signal } = attached;
+    element.addEventListener('pointerdown', down, { signal });
+    element.addEventListener('pointermove', move, { signal });
+    element.addEventListener('pointerup', up, { signal });
+    element.addEventListener('pointercancel', up, { signal });
+    element.addEventListener('keydown', press, { signal });
+    element.addEventListener('keyup', settle, { signal });
+    element.addEventListener('blur', settle, { signal });
+    return () => attached.abort();
+  };
+}
