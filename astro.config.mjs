@@ -17,7 +17,7 @@ const site = process.env.SITE_URL ?? 'https://speaking-length.example';
 const base = process.env.SITE_BASE ?? '/';
 
 // What every page needs comes as one file, and what most figures need as another: many small ones compress worse and ask
-// more often. What bends and compares strings stays with the figures that do so.
+// more often. What compares two instruments is a third; what bends a string stays with the figures that do so.
 const chunks = [
   {
     name: 'core',
@@ -29,6 +29,12 @@ const chunks = [
     name: 'figures',
     test: /src\/(figures\/kit\/(grip|slide|stops|Ring|Handle|Stage|Said|moving|sight|reading|StringBar|WrapPattern|neck|strings)|instrument\/(drawer|pulls)|physics\/(construction|materials|strength|tension))/,
     minShareCount: 6,
+    priority: 1,
+  },
+  {
+    name: 'pair',
+    test: /src\/(instrument\/(plan|pair)|physics\/(nearest-pull|entries)|figures\/pair\/(residuals|sheet|reach))/,
+    minShareCount: 2,
     priority: 1,
   },
 ];
