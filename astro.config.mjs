@@ -9,6 +9,7 @@ import remarkMath from 'remark-math';
 
 import { katexCss } from './.tools/katex-css.mjs';
 import { offline } from './.tools/offline.mjs';
+import { oneSheet } from './.tools/one-sheet.mjs';
 import { yamlData } from './.tools/yaml-plugin.mjs';
 import { themeBoot } from './src/components/theme.ts';
 
@@ -29,6 +30,12 @@ const chunks = [
     name: 'figures',
     test: /src\/(figures\/kit\/(grip|slide|stops|Ring|Handle|Stage|Said|moving|sight|reading|StringBar|WrapPattern|neck|strings)|instrument\/(drawer|pulls)|physics\/(construction|materials|strength|tension))/,
     minShareCount: 6,
+    priority: 1,
+  },
+  {
+    name: 'fields',
+    test: /src\/(figures\/(trial|kit\/Field|monochord\/(frame|LengthControls))|instrument\/parse)/,
+    minShareCount: 2,
     priority: 1,
   },
   {
@@ -71,7 +78,7 @@ export default defineConfig({
       rehypePlugins: [[rehypeKatex, { output: 'htmlAndMathml' }]],
     }),
   },
-  integrations: [svelte(), mdx(), sitemap(), offline()],
+  integrations: [svelte(), mdx(), sitemap(), oneSheet(), offline()],
   security: { csp },
   vite: {
     plugins: [yamlData(), katexCss()],
