@@ -50,6 +50,7 @@ try {
   await step('unit tests', () => vitest('unit*'));
   await step('build', () => tool('astro', ['build']));
   await step('browser tests', () => vitest('site', { CHROME: browser }));
+  await step('other engines', () => vitest('engines'));
 } catch (error) {
   console.error(error instanceof Advice ? error.message : error);
   // A step without tests of its own counts as one failure.

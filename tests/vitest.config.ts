@@ -51,6 +51,18 @@ export default defineConfig({
           retry: 1,
         },
       },
+      {
+        root,
+        plugins: [svelte(), yamlData()],
+        test: {
+          name: 'engines',
+          include: ['tests/engines/**/*.test.ts'],
+          globalSetup: 'tests/engines/serve.ts',
+          testTimeout: 60_000,
+          hookTimeout: 120_000,
+          retry: 1,
+        },
+      },
     ],
   },
 });
