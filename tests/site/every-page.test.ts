@@ -1,11 +1,12 @@
 import type { Browser } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, inject, test } from 'vitest';
 
+import { allBarriers } from './barriers.ts';
 import { contents, sideways } from './contents.ts';
-import { launch, open, phone, scrollThrough, smallPhone, type Visit } from './kit.ts';
+import { desktop, launch, open, phone, scrollThrough, smallPhone, type Visit } from './kit.ts';
 import { pages } from './pages.ts';
 import { watchShifts } from './shifts.ts';
-import { fontBytes, scriptBytes } from './weights.ts';
+import { firstView, fontBytes, scriptBytes } from './weights.ts';
 
 const kilobyte = 1000;
 const still = { by: 0, elements: [] };
@@ -19,10 +20,12 @@ afterAll(() => browser.close());
 describe.each(pages())('/%s', (path) => {
   let visit: Visit;
   let codeAtFirst = 0;
+  let atFirst: Awaited<ReturnType<typeof firstView>>;
   beforeAll(async () => {
     const url = inject('origin') + path;
     visit = await open(browser, url, { viewport: phone, before: watchShifts, idle: true });
     codeAtFirst = await scriptBytes(visit.page, visit.responses);
+    atFirst = await firstView(visit.responses);
     await scrollThrough(visit.page);
   });
   afterAll(() => visit.close());
@@ -39,6 +42,8 @@ describe.each(pages())('/%s', (path) => {
   test('keeps within its weight before the reader acts and at its end', async () => {
     const { page, responses } = visit;
     expect(codeAtFirst).toBeLessThanOrEqual(45 * kilobyte);
+    expect(atFirst.bytes).toBeLessThanOrEqual(150 * kilobyte);
+    expect(atFirst.answers).toBeLessThanOrEqual(15);
     expect(await scriptBytes(page, responses)).toBeLessThanOrEqual(90 * kilobyte);
     expect(await fontBytes(responses)).toBeLessThanOrEqual(60 * kilobyte);
   });
@@ -95,5 +100,9 @@ describe.each(pages())('/%s', (path) => {
     const words = await page.evaluate(() => document.body.innerText);
     expect(words.match(/.{0,40}(NaN|Infinity|undefined).{0,40}/g)).toBeNull();
     expect(problems).toEqual([]);
+  });
+
+  test('has no barrier that axe knows of, narrow or wide, light or dark', async () => {
+    expect(await allBarriers(visit.page, [desktop, phone])).toEqual([]);
   });
 });

@@ -1,11 +1,11 @@
+import { fromHtml } from 'hast-util-from-html';
 import { existsSync } from 'node:fs';
 import { join } from 'node:path';
-import type { Browser } from 'playwright-core';
-import { afterAll, beforeAll, expect, inject, test } from 'vitest';
+import { visit } from 'unist-util-visit';
+import { expect, inject, test } from 'vitest';
 
 import { VERSION } from '../../src/instrument/link.ts';
-import { launch, open } from './kit.ts';
-import { dist, pages } from './pages.ts';
+import { dist, htmlOf, pages } from './pages.ts';
 
 interface Linked {
   /** Addresses of links, pictures, scripts and styles. */
@@ -13,31 +13,17 @@ interface Linked {
   ids: string[];
 }
 
-let browser: Browser;
 const site = new Map<string, Linked>();
-
-beforeAll(async () => {
-  browser = await launch();
-  for (const path of pages()) {
-    const { page, close } = await open(browser, inject('origin') + path, { javaScript: false });
-    const linked = await page.evaluate(() => {
-      const addresses = [...document.querySelectorAll('[href], [src]')].map(
-        (element) =>
-          new URL(
-            element.getAttribute('href') ?? element.getAttribute('src') ?? '',
-            document.baseURI,
-          ),
-      );
-      return {
-        targets: addresses.map((address) => address.href),
-        ids: [...document.querySelectorAll('[id]')].map((element) => element.id),
-      };
-    });
-    site.set(path, linked);
-    await close();
-  }
-});
-afterAll(() => browser.close());
+for (const path of pages()) {
+  const linked: Linked = { targets: [], ids: [] };
+  const page = inject('origin') + path;
+  visit(fromHtml(htmlOf(path)), 'element', ({ properties: { href, src, id } }) => {
+    for (const address of [href, src])
+      if (typeof address === 'string') linked.targets.push(new URL(address, page).href);
+    if (typeof id === 'string') linked.ids.push(id);
+  });
+  site.set(path, linked);
+}
 
 /** Path below the home page, and the anchor. */
 function split(address: string) {

@@ -32,6 +32,16 @@ export async function fontBytes(responses: Response[]): Promise<number> {
   return bodies.reduce((sum, body) => sum + body.length, 0);
 }
 
+/** All that came for the first view: how many answers, and their bytes, compressed where a server compresses. */
+export async function firstView(responses: Response[]) {
+  const answers = responses.filter(
+    (response) => response.ok() && response.url().startsWith('http'),
+  );
+  const fonts = ofKind(answers, 'font');
+  const others = answers.filter((response) => !fonts.includes(response));
+  return { answers: answers.length, bytes: (await gzipped(others)) + (await fontBytes(answers)) };
+}
+
 /** Bytes of a page's own text, compressed with gzip. */
 export function htmlBytes(html: string): number {
   return gzipSync(html, { level: 9 }).length;

@@ -1,0 +1,57 @@
+/** What axe finds on a page: barriers for those who don't see, hear or point as most do. */
+import type { AxeResults, RunOptions } from 'axe-core';
+import { readFileSync } from 'node:fs';
+import { createRequire } from 'node:module';
+import type { Page } from 'playwright-core';
+
+const script = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8');
+
+declare global {
+  interface Window {
+    axe?: { run: (root: Document, options: RunOptions) => Promise<AxeResults> };
+  }
+}
+
+/** Rules that judge what only colours decide; all others come out alike in light and dark. */
+const colourRules = ['color-contrast', 'link-in-text-block'];
+
+/** What axe finds at the page's present size and colours. */
+async function barriers(page: Page, where: string, rules?: readonly string[]): Promise<string[]> {
+  const options: RunOptions = {
+    // Of what holds, one element a rule is enough: the long list of all of them takes most of the time.
+    resultTypes: ['violations'],
+    ...(rules && { runOnly: { type: 'rule', values: [...rules] } }),
+  };
+  const { held, found } = await page.evaluate(async (given) => {
+    if (!window.axe) throw new Error('axe is not on the page');
+    const { violations, passes } = await window.axe.run(document, given);
+    return {
+      held: passes.length,
+      found: violations.flatMap(({ id, nodes }) =>
+        nodes.map(({ html, any }) => `${id}: ${html.slice(0, 160)} ${any[0]?.message ?? ''}`),
+      ),
+    };
+  }, options);
+  if (held === 0) throw new Error('axe has judged nothing');
+  return found.map((each) => `${where}, ${each}`);
+}
+
+/** Judges the page at each size, in light and in dark, and leaves it light at the last size. */
+export async function allBarriers(
+  page: Page,
+  sizes: readonly { width: number; height: number }[],
+): Promise<string[]> {
+  await page.evaluate(script);
+  // The paper's grid, as faint as it is, keeps axe from judging any text that stands on it.
+  await page.evaluate(() => document.body.style.setProperty('background-image', 'none'));
+  const found: string[] = [];
+  for (const size of sizes) {
+    await page.setViewportSize(size);
+    await page.emulateMedia({ colorScheme: 'dark', reducedMotion: 'reduce' });
+    found.push(...(await barriers(page, `dark, ${size.width} px`, colourRules)));
+    await page.emulateMedia({ colorScheme: 'light', reducedMotion: 'reduce' });
+    found.push(...(await barriers(page, `light, ${size.width} px`)));
+  }
+  await page.evaluate(() => document.body.style.removeProperty('background-image'));
+  return found;
+}
