@@ -16,14 +16,16 @@ export const PER_TURN = 12;
 const DEGREES = 360 / PER_TURN;
 
 export const frame = {
-  width: 360,
-  height: 336,
-  x: 180,
-  y: 168,
+  width: 384,
+  height: 378,
+  x: 192,
+  y: 189,
   /** Radius of the highest note, of the ring where the spokes end, and of the notes' names */
   outer: 132,
   ring: 144,
-  names: 156,
+  names: 180,
+  /** From the point to its handle, outwards: on the point the handle would hide the curve and the ring of the own note */
+  lead: 22,
 } as const;
 
 /** By what a note so many semitones away multiplies the pull: the frequency counts twice. */
