@@ -78,14 +78,18 @@ export const formatShare = (share: number, digits = 0): string =>
 export const formatFrequency = (hertz: number): string =>
   `${hertz.toFixed(hertz < 999.95 ? 1 : 0)}${GAP}Hz`;
 
-/** Unit weight to four significant digits, without its unit. */
-export function densityNumber(kgPerMetre: number, units: Units): string {
-  if (units !== 'in-lb') return Number(gramsPerMetre(kgPerMetre).toPrecision(4)).toString();
-  return significant(poundsPerInch(kgPerMetre), 4, 12);
+/** Unit weight without its unit, to four significant digits: what a reader reckons on with must not lose by rounding. */
+export function densityNumber(kgPerMetre: number, units: Units, digits = 4): string {
+  if (units !== 'in-lb') return Number(gramsPerMetre(kgPerMetre).toPrecision(digits)).toString();
+  return significant(poundsPerInch(kgPerMetre), digits, 12);
 }
 
 export const formatDensity = (kgPerMetre: number, units: Units): string =>
   densityNumber(kgPerMetre, units) + GAP + densityUnit(units);
+
+/** Unit weight as a drawing letters it: gauge tolerance and the model make a fourth digit meaningless. */
+export const letteredDensity = (kgPerMetre: number, units: Units): string =>
+  densityNumber(kgPerMetre, units, 3) + GAP + densityUnit(units);
 
 /** A note with real accidentals: F♯3, B♭1. */
 export const formatNote = (note: string): string =>

@@ -1,6 +1,6 @@
 /** Four rules with one hairline: each pairs a quantity, above, with the pull that it gives, below. */
 import {
-  formatDensity,
+  letteredDensity,
   formatForce,
   formatFrequency,
   formatLength,
@@ -51,7 +51,7 @@ export function rulesOf(state: State): readonly Rule[] {
     ),
     rule('Pitch', tensionExponents.frequency, (k) => formatFrequency(own.frequency * k), breaksAt),
     rule('Mass', tensionExponents.linearDensity, (k) =>
-      formatDensity(own.linearDensity * k, units),
+      letteredDensity(own.linearDensity * k, units),
     ),
     rule(
       'Gauge',
