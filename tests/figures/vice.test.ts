@@ -58,7 +58,11 @@ describe('the vice', () => {
     for (const state of everyString) {
       const { plain, wound } = pairOf(woundInHand(state));
       for (const length of [reach.min, reach.start, reach.max]) {
-        expect(tipOf(droop(wound, length), length, frame.wound).y).toBeLessThan(frame.rows - 12);
+        const low = tipOf(droop(wound, length), length, frame.wound);
+        expect(low.y + frame.weight.height).toBeLessThan(frame.height);
+        // Where it hangs as low as the words it hangs left of them.
+        if (low.y + frame.weight.height > frame.rows.y - 12)
+          expect(low.x + frame.weight.width / 2).toBeLessThan(frame.rows.x);
         expect(tipOf(droop(plain, length), length, frame.plain).x).toBeLessThan(frame.width - 11);
       }
     }

@@ -4,7 +4,7 @@ import { MOST_BEYOND } from './slip.ts';
 
 const WIDTH = 420;
 const LEFT = 30;
-const REST = 84;
+const REST = 92;
 /** Units of drawing for the travel of the largest rise, both ends held */
 const TALL = 96;
 /** How much further than held the finger can have to go */
@@ -36,7 +36,7 @@ export function frameOf(speaking: number, fret: number, most: number): Frame {
     nut,
     saddle: nut + speaking * perMetre,
     finger: nut + fretPosition({ scaleLength: speaking, fret }) * perMetre,
-    chain: 32,
+    chain: 40,
     rest: REST,
     bars: [bars, bars + 42],
   };

@@ -3,13 +3,18 @@ import { reach, type Droop } from './vice.ts';
 
 export const frame = {
   width: 360,
-  height: 372,
+  height: 384,
   face: 62,
   right: 320,
   dimension: 26,
   plain: 66,
   wound: 92,
-  rows: 336,
+  /** What is lettered stands where neither wire comes: a wire that reaches so far right does not hang so low */
+  rows: { x: 216, y: 336 },
+  /** Of what hangs at a tip, from the tip down */
+  weight: { width: 22, height: 30 },
+  /** Units that the words on the dimension line need */
+  words: 112,
 } as const;
 
 export const perMetre = (frame.right - frame.face) / reach.max;
