@@ -51,6 +51,9 @@ export function turns(c: WoundString, scale: number, left: number, right: number
       const row = (from: number, y: number): string =>
         Array.from({ length: Math.ceil((right - left) / wire) + 1 }, (_, i) => {
           const x = from + i * wire;
+          // The plane halves the turn that it meets in its middle; nothing of it stands left of the view.
+          if (x === left)
+            return `M${x} ${(y - r).toFixed(1)}a${r.toFixed(2)} ${r.toFixed(2)} 0 0 1 0 ${wire.toFixed(2)}z`;
           return `M${(x - r).toFixed(1)} ${y.toFixed(1)}a${r.toFixed(2)} ${r.toFixed(2)} 0 1 0 ${wire.toFixed(2)} 0a${r.toFixed(2)} ${r.toFixed(2)} 0 1 0 ${(-wire).toFixed(2)} 0z`;
         }).join('');
       // Half a turn on, the wire has come half a pitch along.
