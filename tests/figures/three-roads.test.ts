@@ -1,7 +1,12 @@
 import { describe, expect, test } from 'vitest';
 
 import { liveText } from '../../src/figures/quantities.ts';
-import { contoursOf, labelsOf } from '../../src/figures/three-roads/contours.ts';
+import {
+  contoursOf,
+  labelsOf,
+  ownLabels,
+  wholeLabels,
+} from '../../src/figures/three-roads/contours.ts';
 import { dataHead, dataRows } from '../../src/figures/three-roads/data.ts';
 import { describe as say } from '../../src/figures/three-roads/describe.ts';
 import { gaugeStops, parseLowNote } from '../../src/figures/three-roads/hand.ts';
@@ -122,6 +127,27 @@ test('contours are round in the reader’s unit, and every place of the map has 
     expect(labelsOf(contours, rows, map).length).toBeGreaterThan(contours.length);
   }
 });
+
+test.each(workshop.map(({ id }) => id))(
+  'on the map of %s labels stand whole and apart, at any note',
+  (id) => {
+    const { own } = ownLow(workshopInstrument(id));
+    const map = mapFrame({ own });
+    const rows = rowsOf({ own }, map);
+    const labels = labelsOf(contoursOf({ own }, rows, 'in-lb'), rows, map);
+    for (let semitones = 0; semitones <= 12; semitones += 1) {
+      const whole = wholeLabels(labels, map, semitones, 10);
+      const written = wholeLabels(ownLabels(rows, map), map, semitones, 17);
+      for (const { x } of [...whole, ...written]) {
+        expect(x + semitones * STEP).toBeGreaterThan(frame.left + 10);
+        expect(x + semitones * STEP).toBeLessThan(frame.right - 10);
+      }
+      for (const a of written)
+        for (const b of whole) expect(Math.hypot(a.x - b.x, a.y - b.y)).toBeGreaterThanOrEqual(30);
+      expect(whole.length, `${semitones} down`).toBeGreaterThan(2);
+    }
+  },
+);
 
 test('marks keep the room that their figures need', () => {
   const gaps = (values: readonly number[]) => values.slice(1).map((v, i) => v - (values[i] ?? v));

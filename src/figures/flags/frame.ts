@@ -54,12 +54,17 @@ export function perCent({ reach }: Plan, errors: readonly number[]): number {
   return reach / most;
 }
 
-/** All flags as one path: a pole from the line of being in tune, and a pennant at its end. */
+/** All flags as one path: a pole from the line of being in tune, and a pennant at its end; an arrowhead where that lies beyond the board. */
 export function flagsPath(plan: Plan, errors: readonly number[], scale: number): string {
+  const room = plan.reach + 10;
   return errors
     .map((cents, i) => {
       const x = fretX(plan, i + 1).toFixed(1);
       const long = -cents * scale;
+      if (Math.abs(long) > room) {
+        const way = Math.sign(long);
+        return `M${x} ${plan.middle} v${way * (room - 9)} m-4 0 h8 l-4 ${way * 9} z`;
+      }
       // A flag lower than its own pennant would be drawn inside out.
       if (Math.abs(long) < 3) return `M${x} ${plan.middle} v${long.toFixed(1)}`;
       const tall = Math.min(8, Math.abs(long)) * Math.sign(-long);
@@ -71,7 +76,8 @@ export function flagsPath(plan: Plan, errors: readonly number[], scale: number):
 export const saddles = {
   width: 360,
   left: 40,
-  right: 348,
+  // Short of the sheet's end, so that the handle keeps clear of the edge of a phone.
+  right: 326,
   top: 38,
   row: 24,
   closeRow: 16,

@@ -87,6 +87,7 @@ const third = (s: State): number => {
 const exercise: Readonly<Record<string, Quantity>> = {
   'board.ex.count': (s) => String(s.mine.strings.length),
   'board.ex.gaps': (s) => String(s.mine.strings.length - 1),
+  'board.ex.bass': (s) => formatLength(asked(s).bass, s.units),
   'board.ex.third': (s) => formatLength(third(s), s.units),
   'board.ex.step': (s) =>
     formatLength(Math.abs(asked(s).bass - asked(s).treble) / (s.mine.strings.length - 1), s.units),
