@@ -3,7 +3,8 @@ import { fretPosition } from '../../physics/index.ts';
 import { MOST_BEYOND } from './slip.ts';
 
 const WIDTH = 420;
-const LEFT = 30;
+// What the ends keep clear of a phone’s edge, so that a finger finds their handles.
+const LEFT = 35;
 const REST = 92;
 /** Units of drawing for the travel of the largest rise, both ends held */
 const TALL = 96;

@@ -25,7 +25,8 @@ export function grip({ begin, key, done }: Grip): Attachment<HTMLElement> {
     let keyed = false;
 
     const down = (event: PointerEvent): void => {
-      if (event.button !== 0) return;
+      // A second finger on it changes nothing.
+      if (event.button !== 0 || (held && held.pointer !== event.pointerId)) return;
       held = { pointer: event.pointerId, drag: begin(event, element) };
       element.setPointerCapture(event.pointerId);
       element.dataset.dragging = '';
@@ -66,9 +67,13 @@ export function grip({ begin, key, done }: Grip): Attachment<HTMLElement> {
     element.addEventListener('pointermove', move, { signal });
     element.addEventListener('pointerup', up, { signal });
     element.addEventListener('pointercancel', up, { signal });
+    element.addEventListener('lostpointercapture', up, { signal });
     element.addEventListener('keydown', press, { signal });
     element.addEventListener('keyup', settle, { signal });
     element.addEventListener('blur', settle, { signal });
-    return () => attached.abort();
+    return () => {
+      if (held) release();
+      attached.abort();
+    };
   };
 }

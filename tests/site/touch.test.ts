@@ -1,0 +1,168 @@
+/** A finger on a handle moves the handle alone; a finger beside it, and two fingers anywhere else, are the page's. */
+import type { Browser, Locator, Page } from 'playwright-core';
+import { afterAll, beforeAll, expect, inject, test } from 'vitest';
+
+import { launch, phone, pressKey, sliderValue, type Step } from './kit.ts';
+import { htmlOf, pages } from './pages.ts';
+import { besideHandles, centre, groundOf, onPhone, standing } from './touch.ts';
+
+let browser: Browser;
+beforeAll(async () => {
+  browser = await launch();
+});
+afterAll(() => browser.close());
+
+const visit = (path: string) => onPhone(browser, inject('origin') + path);
+
+/** Where a browser may take a swipe for a step back. */
+const EDGE = 24;
+// A busy machine scrolls late.
+const patient = { timeout: 10_000 };
+
+/** A handle of each kind. `by` moves its value; the other way is across it, where a page would scroll. */
+const kinds = [
+  {
+    kind: 'slides along',
+    path: 'course/three-things-set-the-pull/',
+    handle: '#three-handles [data-handle="length"]:visible',
+    by: { x: -50, y: 90 },
+  },
+  {
+    kind: 'slides up and down',
+    path: 'course/three-things-set-the-pull/',
+    handle: '#three-handles [data-handle="pitch"]:visible',
+    by: { x: 60, y: 60 },
+  },
+  {
+    kind: 'turns',
+    path: 'course/pitch/',
+    handle: '[data-handle="turn"]:visible',
+    by: { x: 60, y: -60 },
+  },
+  {
+    kind: 'roams',
+    path: 'course/going-low/',
+    handle: '[data-handle="point"]:visible',
+    by: { x: -40, y: -70 },
+  },
+  {
+    kind: 'is a number in prose',
+    path: 'course/three-things-set-the-pull/',
+    handle: 'p [role="slider"]:visible',
+    by: { x: 40, y: 90 },
+  },
+] satisfies { kind: string; path: string; handle: string; by: Step }[];
+
+test.each(kinds)(
+  'a handle that $kind is moved by its finger alone, and the page is not',
+  async (each) => {
+    const { page, fingers, problems, close } = await visit(each.path);
+    const handle = page.locator(each.handle).first();
+    const { by } = each;
+    const at = await centre(handle);
+    const ground = await groundOf(handle);
+    const value = await sliderValue(handle);
+    await fingers.swipe([at], [by], {
+      during: async () => expect(await groundOf(handle)).toEqual(ground),
+    });
+    expect(await sliderValue(handle)).not.toEqual(value);
+    expect(await groundOf(handle)).toEqual(ground);
+
+    // A second finger lands where the handle is while the first holds it, and goes its own way.
+    const from = await centre(handle);
+    const there = await groundOf(handle);
+    const moved = { x: from.x - by.x / 2, y: from.y - by.y / 2 };
+    await fingers.send('touchStart', [from]);
+    await fingers.send('touchMove', [moved]);
+    const { now } = await sliderValue(handle);
+    const box = await handle.boundingBox();
+    if (!box) throw new Error('the handle is not drawn');
+    const second = { x: box.x + box.width / 2 + 6, y: box.y + box.height / 2 + 4 };
+    await fingers.send('touchStart', [moved, second]);
+    for (let i = 1; i <= 8; i += 1) {
+      await fingers.send('touchMove', [moved, { x: second.x - i * 8, y: second.y - i * 8 }]);
+    }
+    expect((await sliderValue(handle)).now).toBe(now);
+    await fingers.send('touchEnd', []);
+    expect((await sliderValue(handle)).now).toBe(now);
+    expect(await groundOf(handle)).toEqual(there);
+    expect(await page.locator('[data-dragging]').count()).toBe(0);
+    expect((await standing(page)).selected).toBe('');
+    expect(problems).toEqual([]);
+    await close();
+  },
+);
+
+/** Every handle of a page that is drawn now, its exercises' too. */
+const handles = (page: Page): Locator => page.locator(':is([role="slider"], .grip):visible');
+
+test.each(
+  pages().filter(
+    (path) => !path.startsWith('embed/') && /role="slider"|class="grip/.test(htmlOf(path)),
+  ),
+)('/%s is scrolled by no handle, and keeps them from the edges of a phone', async (path) => {
+  const { page, fingers, problems, close } = await visit(path);
+  const all = handles(page);
+  for (let i = 0; i < (await all.count()); i += 1) {
+    const handle = all.nth(i);
+    const name = await handle.evaluate((e) => e.dataset.handle ?? e.getAttribute('aria-label'));
+    const at = await centre(handle);
+    await fingers.swipe([at], [{ x: 10, y: at.y > phone.height / 2 ? -120 : 120 }], {
+      steps: 4,
+    });
+    expect(await page.evaluate(() => window.takenBack), name ?? '').toBe(0);
+    if (!(await handle.evaluate((e) => e.matches('[data-handle]')))) continue;
+    for (const key of ['Home', 'End']) {
+      await pressKey(handle, key);
+      const { x, width } = (await handle.boundingBox()) ?? { x: 0, width: 0 };
+      expect(Math.round(x), `${name} at ${key}`).toBeGreaterThanOrEqual(EDGE);
+      expect(Math.round(x + width), `${name} at ${key}`).toBeLessThanOrEqual(phone.width - EDGE);
+    }
+  }
+  expect((await standing(page)).selected).toBe('');
+  expect(problems).toEqual([]);
+  await close();
+});
+
+const drawings = [
+  ['course/three-things-set-the-pull/', '#three-handles'],
+  ['course/pitch/', '#the-octave'],
+  ['course/going-low/', '#three-roads'],
+  ['course/when-strings-break/', '#the-cliff'],
+  ['course/speaking-length/', '#the-neck'],
+] as const;
+
+test.each(drawings)(
+  'over /%s%s fingers beside the handles are the page’s',
+  async (path, figure) => {
+    const { page, fingers, close } = await visit(path);
+    const stage = page.locator(`${figure} .stage:visible`).first();
+    const values = () =>
+      page
+        .locator(`${figure} [data-handle]:visible`)
+        .evaluateAll((all) => all.map((each) => each.getAttribute('aria-valuenow')));
+    const before = await values();
+    const up = { y: -150 };
+
+    for (const fingersDown of [1, 2]) {
+      const at = await besideHandles(stage);
+      const { scrolled } = await standing(page);
+      const from = [at, { x: at.x + 60, y: at.y }].slice(0, fingersDown);
+      await fingers.swipe(from, [up, up]);
+      await expect
+        .poll(async () => (await standing(page)).scrolled - scrolled, patient)
+        .toBeGreaterThan(100);
+    }
+
+    const { x, y } = await besideHandles(stage);
+    const apart = [
+      { x, y: y - 20 },
+      { x, y: y + 20 },
+    ];
+    await fingers.swipe(apart, [{ y: -70 }, { y: 70 }]);
+    await expect.poll(async () => (await standing(page)).zoom, patient).toBeGreaterThan(1.5);
+    expect(await values()).toEqual(before);
+    expect((await standing(page)).selected).toBe('');
+    await close();
+  },
+);
