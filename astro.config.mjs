@@ -78,7 +78,13 @@ export default defineConfig({
       rehypePlugins: [[rehypeKatex, { output: 'htmlAndMathml' }]],
     }),
   },
-  integrations: [svelte(), mdx(), sitemap(), oneSheet(), offline()],
+  integrations: [
+    svelte(),
+    mdx(),
+    sitemap({ filter: (page) => !page.includes('/embed/') }),
+    oneSheet(),
+    offline(),
+  ],
   security: { csp },
   vite: {
     plugins: [yamlData(), katexCss()],

@@ -10,8 +10,13 @@ function device(): Storage | undefined {
   }
 }
 
+/** Whether the page stands in a frame of another page: it then neither takes up nor changes what the reader's device holds. */
+const isGuest = () =>
+  typeof document !== 'undefined' && 'embed' in document.documentElement.dataset;
+
 /** What was remembered under `name`, or undefined. */
 export function recall(name: string): string | undefined {
+  if (isGuest()) return undefined;
   try {
     return device()?.getItem(`${KEY}.${name}`) ?? undefined;
   } catch {
@@ -35,8 +40,9 @@ export function recallAll(prefix: string): ReadonlyMap<string, string> {
   return found;
 }
 
-/** Remembers `text`; false when the device refuses. */
+/** Remembers `text`, but for a guest; false when the device refuses. */
 export function remember(name: string, text: string): boolean {
+  if (isGuest()) return true;
   try {
     const storage = device();
     if (!storage) return false;

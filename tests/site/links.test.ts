@@ -5,7 +5,7 @@ import { visit } from 'unist-util-visit';
 import { expect, inject, test } from 'vitest';
 
 import { VERSION } from '../../src/instrument/link.ts';
-import { dist, htmlOf, pages } from './pages.ts';
+import { dist, frames, htmlOf, pages } from './pages.ts';
 
 interface Linked {
   /** Addresses of links, pictures, scripts and styles. */
@@ -14,7 +14,7 @@ interface Linked {
 }
 
 const site = new Map<string, Linked>();
-for (const path of pages()) {
+for (const path of [...pages(), ...frames()]) {
   const linked: Linked = { targets: [], ids: [] };
   const page = inject('origin') + path;
   visit(fromHtml(htmlOf(path)), 'element', ({ properties: { href, src, id } }) => {
@@ -68,12 +68,12 @@ test('every id stands once on its page', () => {
   expect(doubled).toEqual([]);
 });
 
-test('every page but the one for wrong addresses can be reached from the home page', () => {
+test('every page but the one for wrong addresses and those to be framed can be reached from the home page', () => {
   const reached = new Set(['']);
   for (const path of reached) {
     for (const target of site.get(path)?.targets ?? []) {
       if (isOwn(target) && site.has(split(target).path)) reached.add(split(target).path);
     }
   }
-  expect([...site.keys()].filter((path) => !reached.has(path) && path !== '404.html')).toEqual([]);
+  expect(pages().filter((path) => !reached.has(path) && path !== '404.html')).toEqual([]);
 });
