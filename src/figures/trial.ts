@@ -1,5 +1,6 @@
 /** The string in hand: as it is on the reader's instrument, and as the figures try it out. */
 import { lengthOf, pullOf, type Pull } from '../instrument/pulls.ts';
+import { ofOneString, type Drawn, type DrawnName } from '../instrument/drawn.ts';
 import type { State, Trial } from '../instrument/schema.ts';
 
 export interface Tried {
@@ -36,11 +37,29 @@ export function triedOf(state: State): Tried {
   return { index, own, tried, lengthRatio };
 }
 
-/** The state with some of its trial changed. */
-export const withTrial = (state: State, trial: Partial<Trial>): State => ({
-  ...state,
-  trial: { ...state.trial, ...trial },
-});
+/** The state with some of its trial changed. Another string in hand leaves behind what was tried on the one before. */
+export function withTrial(state: State, trial: Partial<Trial>): State {
+  const next = { ...state, trial: { ...state.trial, ...trial } };
+  const isOther = trial.string !== undefined && trial.string !== state.trial.string;
+  return isOther
+    ? withDrawn(next, Object.fromEntries(ofOneString.map((n) => [n, undefined])))
+    : next;
+}
+
+/** The state with some of what drawings try for themselves changed; `undefined` takes a value back. */
+export function withDrawn(
+  state: State,
+  values: Readonly<Partial<Record<DrawnName, number | undefined>>>,
+): State {
+  const entries = Object.entries({ ...state.trial.drawn, ...values }).filter(
+    ([, value]) => value !== undefined,
+  );
+  const { drawn: _, ...trial } = state.trial;
+  return {
+    ...state,
+    trial: entries.length > 0 ? { ...trial, drawn: Object.fromEntries(entries) as Drawn } : trial,
+  };
+}
 
 /** The state with nothing tried out; the string in hand stays in hand. */
 export const withoutTrial = (state: State): State => ({
@@ -50,3 +69,9 @@ export const withoutTrial = (state: State): State => ({
 
 export const isTrying = ({ trial }: State): boolean =>
   trial.length !== undefined || trial.note !== undefined || trial.gauge !== undefined;
+
+/** The state without what single drawings try: what a sheet to take along is made from. */
+export function withoutDrawn(state: State): State {
+  const { drawn: _, ...trial } = state.trial;
+  return { ...state, trial };
+}

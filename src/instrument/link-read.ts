@@ -2,6 +2,7 @@
 import './bend-aims.ts';
 import { noteName, noteNumber } from '../physics/index.ts';
 import { nearestGauge } from './drawer.ts';
+import { drawnNames, drawnRanges, type Drawn } from './drawn.ts';
 import { familyNames, type Family } from './families.ts';
 import { familyCodes, number, unitCodes, VERSION } from './link.ts';
 import { limits } from './limits.ts';
@@ -220,6 +221,16 @@ class FieldReader {
     return { treble, bass, square: this.clamp('Square fret', square, limits.square, String) };
   }
 
+  /** Out of its range, a drawing's own value is put at the range's end without a word: it changes no instrument. */
+  private drawn(value: (key: string) => string | undefined): { drawn?: Drawn } {
+    const entries = drawnNames.flatMap((name) => {
+      const { min, max } = drawnRanges[name];
+      const read = Number(value(`x-${name}`) || NaN);
+      return Number.isFinite(read) ? [[name, Math.min(max, Math.max(min, read))] as const] : [];
+    });
+    return entries.length > 0 ? { drawn: Object.fromEntries(entries) } : {};
+  }
+
   private weights(text: string): Aim['weights'] {
     const [, pull, push, travel] = (/^(\d)-(\d)-(\d)$/.exec(text) ?? []).map(Number);
     const weights = { pull: pull ?? 1, push: push ?? 0, travel: travel ?? 0 };
@@ -257,6 +268,7 @@ class FieldReader {
       trial: {
         string: Number.isInteger(string) && string >= 0 && string < limits.strings.max ? string : 0,
         ...trial,
+        ...this.drawn(value),
       },
       aim: {
         mode: value('m')?.toLowerCase() === 'even' ? 'even' : 'string',

@@ -5,6 +5,7 @@
 import * as v from 'valibot';
 
 import { noteNumber } from '../physics/index.ts';
+import { drawnNames, drawnRanges } from './drawn.ts';
 import { familyNames } from './families.ts';
 import { limits } from './limits.ts';
 
@@ -78,6 +79,18 @@ const trialSchema = v.object({
       bass: between(limits.scale),
       square: whole(limits.square),
     }),
+  ),
+  /** What single drawings try out for themselves */
+  drawn: v.optional(
+    v.pipe(
+      v.partial(v.object(v.entriesFromList(drawnNames, v.number()))),
+      v.check((drawn) =>
+        drawnNames.every((name) => {
+          const { min, max } = drawnRanges[name];
+          return drawn[name] === undefined || (drawn[name] >= min && drawn[name] <= max);
+        }),
+      ),
+    ),
   ),
 });
 

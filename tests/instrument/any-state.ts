@@ -1,6 +1,7 @@
 /** Any state that the site can be in: what the tests of the link share. */
 import fc from 'fast-check';
 
+import { drawnNames, drawnRanges } from '../../src/instrument/drawn.ts';
 import { drawerOf } from '../../src/instrument/drawer.ts';
 import { familyNames } from '../../src/instrument/families.ts';
 import { limits } from '../../src/instrument/limits.ts';
@@ -79,6 +80,14 @@ export const anyState: fc.Arbitrary<State> = fc.record({
         bass: within(limits.scale),
         square: fc.integer(limits.square),
       }),
+      { nil: undefined },
+    ),
+    drawn: fc.option(
+      fc
+        .record(Object.fromEntries(drawnNames.map((name) => [name, within(drawnRanges[name])])), {
+          requiredKeys: [],
+        })
+        .filter((drawn) => Object.keys(drawn).length > 0),
       { nil: undefined },
     ),
   }),
