@@ -54,11 +54,10 @@ export function withDrawn(
   const entries = Object.entries({ ...state.trial.drawn, ...values }).filter(
     ([, value]) => value !== undefined,
   );
-  const { drawn: _, ...trial } = state.trial;
-  return {
-    ...state,
-    trial: entries.length > 0 ? { ...trial, drawn: Object.fromEntries(entries) as Drawn } : trial,
-  };
+  const bare = withoutDrawn(state);
+  return entries.length > 0
+    ? { ...bare, trial: { ...bare.trial, drawn: Object.fromEntries(entries) as Drawn } }
+    : bare;
 }
 
 /** The state with nothing tried out; the string in hand stays in hand. */
@@ -72,6 +71,7 @@ export const isTrying = ({ trial }: State): boolean =>
 
 /** The state without what single drawings try: what a sheet to take along is made from. */
 export function withoutDrawn(state: State): State {
-  const { drawn: _, ...trial } = state.trial;
+  const trial = { ...state.trial };
+  delete trial.drawn;
   return { ...state, trial };
 }
