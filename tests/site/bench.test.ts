@@ -3,6 +3,7 @@ import { readFileSync } from 'node:fs';
 import type { Browser, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, inject, test } from 'vitest';
 
+import { jobs } from '../../src/instrument/jobs.ts';
 import { planOf } from '../../src/instrument/plan.ts';
 import { initialState } from '../../src/instrument/workshop.ts';
 import * as physics from '../../src/physics/index.ts';
@@ -51,6 +52,21 @@ test('another scale changes the picks; undo brings the old ones back', async () 
   expect(await gaugeField(page, 1).inputValue()).toBe('9');
   await page.getByRole('button', { name: 'Undo' }).click();
   expect(await gaugeField(page, 1).inputValue()).toBe('9.5');
+  await close();
+});
+
+test('a job of the workshop is a beginning, which undo takes back', async () => {
+  const job = jobs.at(-1);
+  const { page, close } = await bench();
+  await page.getByRole('link', { name: job?.title ?? '' }).click();
+  const picked = planOf(job?.state ?? initialState).strings.map(({ pull }) => pull?.gauge.gauge);
+  const shown = async () =>
+    Promise.all(
+      picked.map(async (_, i) => Number.parseFloat(await gaugeField(page, i + 1).inputValue())),
+    );
+  await expect.poll(shown, { timeout: 10_000 }).toEqual(picked);
+  await page.getByRole('button', { name: 'Undo' }).click();
+  await expect.poll(() => gaugeField(page, 1).inputValue()).toBe('9.5');
   await close();
 });
 
