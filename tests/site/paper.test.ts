@@ -1,0 +1,100 @@
+import type { Browser } from 'playwright-core';
+import { afterAll, beforeAll, describe, expect, inject, test } from 'vitest';
+
+import { desktop, launch, open, type Visit } from './kit.ts';
+import { pages } from './pages.ts';
+import { packed, printed, type Printed } from './pdf.ts';
+
+/** Height of A4 in CSS px between the margins of src/styles/print.css. */
+const ROOM = ((297 - 2 * 16) / 25.4) * 96;
+
+let browser: Browser;
+beforeAll(async () => {
+  browser = await launch();
+});
+afterAll(() => browser.close());
+
+const sheets = pages().filter((path) => /^(course|reference)\/./.test(path));
+
+describe.each(sheets)('/%s on paper', (path) => {
+  const isChapter = path.startsWith('course/');
+  let visit: Visit;
+  let paper: Printed;
+  let whole = '';
+  beforeAll(async () => {
+    visit = await open(browser, inject('origin') + path, { viewport: desktop });
+    paper = await printed(visit.page);
+    whole = paper.pages.join('');
+  });
+  afterAll(() => visit.close());
+
+  test('takes as many pages as its words need, none of them empty', () => {
+    expect(paper.pages.length).toBeLessThanOrEqual(isChapter ? 12 : 6);
+    for (const [i, words] of paper.pages.entries())
+      expect(words.length, `page ${i + 1}`).toBeGreaterThan(i + 1 < paper.pages.length ? 150 : 20);
+  });
+
+  test('has every heading, every figure and its caption, and what folds away on the screen', async () => {
+    const wanted = await visit.page.evaluate(() => {
+      // Equations are drawn, not written; a label and a button may stand elsewhere on paper.
+      const texts = (selector: string) =>
+        [...document.querySelectorAll(`main ${selector}`)]
+          .filter((each) => !each.querySelector('.katex, button, svg'))
+          .map((each) => (each.textContent ?? '').trim().replace(/^Why\s/, ''));
+      return [':is(h1, h2, h3)', '.figure-title', '.step p', '.teacher p', '.solution p'].flatMap(
+        texts,
+      );
+    });
+    expect(wanted.length).toBeGreaterThan(isChapter ? 10 : 0);
+    const missing = wanted.filter((text) => !whole.includes(packed(text).slice(0, 24)));
+    expect(missing).toEqual([]);
+  });
+
+  test('has nothing to press', async () => {
+    const controls = await visit.page.evaluate(() =>
+      [...document.querySelectorAll('main :is(button, .button):not(svg *)')]
+        .map((each) => each.textContent?.trim() ?? '')
+        .filter((text) => text.length > 12),
+    );
+    const shown = controls.filter((text) => whole.includes(packed(text)));
+    expect(shown).toEqual([]);
+    expect(whole).not.toContain('Shareorkeep');
+  });
+
+  test('has the addresses that its links lead out to', async () => {
+    const addresses = await visit.page.evaluate(() =>
+      [...document.querySelectorAll<HTMLAnchorElement>('main a[href^="http"]')]
+        .filter((each) => each.host !== window.location.host)
+        .map((each) => each.href),
+    );
+    const missing = addresses.filter((address) => !whole.includes(packed(address)));
+    expect(missing).toEqual([]);
+  });
+
+  test('is tagged, with words for its drawings', () => {
+    expect(paper.tags.get('H1')).toBe(1);
+    expect(paper.tags.get('P')).toBeGreaterThan(0);
+    if (isChapter) expect(paper.alternatives.some((alt) => alt.length > 60)).toBe(true);
+    else expect((paper.tags.get('Table') ?? 0) + paper.alternatives.length).toBeGreaterThan(0);
+  });
+
+  test('cuts no figure: each is lower than a page', async () => {
+    const { page } = visit;
+    await page.emulateMedia({ media: 'print' });
+    await page.setViewportSize({ width: Math.round(((210 - 2 * 18) / 25.4) * 96), height: 1000 });
+    const figures = await page.evaluate(() =>
+      [...document.querySelectorAll('main figure.figure')].map((each) => ({
+        title: each.getAttribute('aria-label'),
+        height: each.getBoundingClientRect().height,
+        whole: getComputedStyle(each).breakInside === 'avoid',
+        sideways: each.scrollWidth - each.clientWidth,
+      })),
+    );
+    if (isChapter) expect(figures.length).toBeGreaterThan(1);
+    for (const figure of figures) {
+      expect(figure.height, figure.title ?? '').toBeLessThanOrEqual(ROOM);
+      expect(figure.whole, figure.title ?? '').toBe(true);
+      expect(figure.sideways, figure.title ?? '').toBeLessThanOrEqual(1);
+    }
+  });
+});

@@ -1,0 +1,42 @@
+/** A printed page, read back out of its PDF. */
+import type { Page } from 'playwright-core';
+import { getDocumentProxy } from 'unpdf';
+
+export interface Printed {
+  /** The words of each page, without any spaces: a PDF sets them apart by place, not by signs */
+  pages: string[];
+  /** How often each tag of the structure stands in the whole */
+  tags: ReadonlyMap<string, number>;
+  /** What stands for those who don't see the drawings */
+  alternatives: string[];
+}
+
+interface Node {
+  role?: string;
+  alt?: string;
+  children?: readonly Node[];
+}
+
+export const packed = (text: string): string => text.replace(/\s+/g, '');
+
+/** Prints the page on A4 as a reader would, without its background. */
+export async function printed(page: Page): Promise<Printed> {
+  const file = await page.pdf({ format: 'A4', tagged: true });
+  const pdf = await getDocumentProxy(new Uint8Array(file));
+  const tags = new Map<string, number>();
+  const alternatives: string[] = [];
+  const walk = ({ role, alt, children }: Node): void => {
+    if (role) tags.set(role, (tags.get(role) ?? 0) + 1);
+    if (alt) alternatives.push(alt);
+    children?.forEach(walk);
+  };
+  const pages: string[] = [];
+  for (let i = 1; i <= pdf.numPages; i += 1) {
+    const sheet = await pdf.getPage(i);
+    const { items } = await sheet.getTextContent();
+    pages.push(packed(items.map((item) => ('str' in item ? item.str : '')).join('')));
+    const tree = (await sheet.getStructTree()) as Node | null;
+    if (tree) walk(tree);
+  }
+  return { pages, tags, alternatives };
+}
