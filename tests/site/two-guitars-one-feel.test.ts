@@ -12,12 +12,10 @@ import {
   desktop,
   dragWithFinger,
   dragWithMouse,
-  hydrated,
   launch,
   open,
   phone,
   pressKey,
-  scrollThrough,
   sliderValue,
 } from './kit.ts';
 
@@ -30,8 +28,13 @@ afterAll(() => browser.close());
 async function chapter({ viewport = phone, link = '' } = {}) {
   const address = `${inject('origin')}course/two-guitars-one-feel/${link}`;
   const visit = await open(browser, address, { viewport });
-  await scrollThrough(visit.page);
-  await hydrated(visit.page);
+  for (const id of ['two-necks', 'rule-map']) {
+    await visit.page.locator(`#${id}`).scrollIntoViewIfNeeded();
+    await visit.page.waitForFunction(
+      (name) => !document.querySelector(`#${name} astro-island[ssr]`),
+      id,
+    );
+  }
   return visit;
 }
 
