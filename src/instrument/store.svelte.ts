@@ -18,6 +18,7 @@ class Store {
   #past: readonly State[] = $state.raw([]);
   #future: readonly State[] = $state.raw([]);
   #notice: string = $state('');
+  #turned: string = $state('');
   /** What stood at an address that names no state, for as long as it names none. */
   #unnamed: State | undefined;
   #opened = false;
@@ -35,6 +36,11 @@ class Store {
   /** A quiet sentence for the reader, empty when there is none. */
   get notice(): string {
     return this.#notice;
+  }
+
+  /** What undo or redo has just done, for those who don't see it. */
+  get turned(): string {
+    return this.#turned;
   }
 
   get canUndo(): boolean {
@@ -72,6 +78,7 @@ class Store {
     this.#past = this.#past.slice(0, -1);
     this.#future = [...this.#future, this.#settled];
     this.#state = previous;
+    this.#turned = this.#again('Taken back.');
     this.#settle(false);
   }
 
@@ -81,8 +88,12 @@ class Store {
     this.#future = this.#future.slice(0, -1);
     this.#past = [...this.#past, this.#settled];
     this.#state = next;
+    this.#turned = this.#again('Done again.');
     this.#settle(false);
   }
+
+  /** The same words twice would be heard once. */
+  #again = (words: string): string => (this.#turned === words ? `${words}\u00a0` : words);
 
   tell(notice: string): void {
     this.#notice = notice;
