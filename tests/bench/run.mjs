@@ -1,6 +1,7 @@
 /**
  * `npm run bench`: what the physics costs, what a drag costs on a phone-sized page with the processor slowed four times, and what each page
- * weighs. It prints and judges nothing. `npm run bench -- course/pitch/ bench/` looks at these pages only.
+ * weighs. It prints and judges nothing. `npm run bench -- course/pitch/ bench/` looks at these pages only, `npm run bench --
+ * build` at how the time of a build grows.
  */
 import { main } from '../../.tools/toolchain.mjs';
 import { withSite } from '../../.tools/with-site.mjs';
@@ -9,6 +10,7 @@ import { htmlOf, pages } from '../site/pages.ts';
 import { fontBytes, htmlBytes, scriptBytes, styleBytes } from '../site/weights.ts';
 import { barePage } from './bare.mjs';
 import { benchDrag } from './drag.mjs';
+import { benchGrowth } from './growth.mjs';
 import { benchPhysics } from './physics.mjs';
 
 const handlesPerPage = 8;
@@ -52,6 +54,7 @@ async function dragRows(page, path, floor) {
 
 await main(() => {
   const asked = process.argv.slice(2);
+  if (asked[0] === 'build') return benchGrowth();
   if (asked.length === 0) benchPhysics();
   return withSite(async (browser, home) => {
     const weights = {};
