@@ -1,6 +1,6 @@
 /** The string in hand: as it is on the reader's instrument, and as the figures try it out. */
 import { lengthOf, pullOf, type Pull } from '../instrument/pulls.ts';
-import { ofOneString, type Drawn, type DrawnName } from '../instrument/drawn.ts';
+import type { Drawn, DrawnName } from '../instrument/drawn.ts';
 import type { State, Trial } from '../instrument/schema.ts';
 
 export interface Tried {
@@ -37,13 +37,24 @@ export function triedOf(state: State): Tried {
   return { index, own, tried, lengthRatio };
 }
 
+/** What drawings try on one gauge, and on one string: it goes when another is taken in hand. */
+const ofOneGauge: readonly DrawnName[] = ['jaw'];
+const ofOneString: readonly DrawnName[] = [
+  ...ofOneGauge,
+  'stairs',
+  'core',
+  'outer',
+  'shape',
+  'wrap',
+  'second',
+];
+
 /** The state with some of its trial changed. Another string in hand leaves behind what was tried on the one before. */
 export function withTrial(state: State, trial: Partial<Trial>): State {
   const next = { ...state, trial: { ...state.trial, ...trial } };
   const isOther = trial.string !== undefined && trial.string !== state.trial.string;
-  return isOther
-    ? withDrawn(next, Object.fromEntries(ofOneString.map((n) => [n, undefined])))
-    : next;
+  const gone = isOther ? ofOneString : 'gauge' in trial ? ofOneGauge : [];
+  return withDrawn(next, Object.fromEntries(gone.map((name) => [name, undefined])));
 }
 
 /** The state with some of what drawings try for themselves changed; `undefined` takes a value back. */
@@ -51,7 +62,11 @@ export function withDrawn(
   state: State,
   values: Readonly<Partial<Record<DrawnName, number | undefined>>>,
 ): State {
-  const entries = Object.entries({ ...state.trial.drawn, ...values }).filter(
+  const drawn: typeof values = state.trial.drawn ?? {};
+  // What changes nothing is no step of undo.
+  if (Object.entries(values).every(([name, value]) => drawn[name as DrawnName] === value))
+    return state;
+  const entries = Object.entries({ ...drawn, ...values }).filter(
     ([, value]) => value !== undefined,
   );
   const bare = withoutDrawn(state);
@@ -60,11 +75,15 @@ export function withDrawn(
     : bare;
 }
 
-/** The state with nothing tried out; the string in hand stays in hand. */
-export const withoutTrial = (state: State): State => ({
-  ...state,
-  trial: { string: state.trial.string },
-});
+/** A drawing's own value, unless it is the usual one, which a link need not carry. It carries six decimals. */
+export const unlessUsual = (value: number, usual: number): number | undefined =>
+  Math.abs(value - usual) < 5e-7 ? undefined : value;
+
+/** The state with nothing tried out on the instrument; the string in hand stays in hand, and drawings keep what is theirs. */
+export const withoutTrial = (state: State): State => {
+  const { string, drawn } = state.trial;
+  return { ...state, trial: { string, ...(drawn && { drawn }) } };
+};
 
 export const isTrying = ({ trial }: State): boolean =>
   trial.length !== undefined || trial.note !== undefined || trial.gauge !== undefined;

@@ -4,7 +4,8 @@
  * Fields are separated by slashes and hold letters, digits, dots and hyphens only, in either case, so that a link survives
  * being typed into a messenger: v1/n-Redshank/l-647.7/e4-p10/b3-p13/e2-w46x6.718/to/n-Whimbrel/l-673.1/e4/b3-p12.
  * A letter after a gauge names a drawer other than the electric one: p28n is nylon, w35n what goes with it.
- * Lengths are in millimetres (those of single drawings, after an x, in metres), gauges in thousandths of an inch, unit weights (after the x) in grams a metre.
+ * Lengths are in millimetres (those of single drawings, after an x, in metres; an m before a number is its minus sign, since a
+ * messenger makes one dash of two hyphens), gauges in thousandths of an inch, unit weights (after the x) in grams a metre.
  */
 import { STANDARD_A4 } from '../physics/index.ts';
 import type { Family } from './families.ts';
@@ -74,8 +75,9 @@ export function encode({ mine, other, units, trial, aim, bend }: State): string 
     const { treble, bass, square } = trial.board;
     fields.push(`tb-${number(treble * 1000, 2)}-${number(bass * 1000, 2)}-${square}`);
   }
-  for (const [name, value] of Object.entries(trial.drawn ?? {}))
-    fields.push(`x-${name}-${number(value, 6)}`);
+  // In one order, whatever was moved first.
+  for (const [name, value] of Object.entries(trial.drawn ?? {}).sort())
+    fields.push(`x-${name}-${number(value, 6).replace('-', 'm')}`);
   if (factor !== '100') fields.push(`f-${factor}`);
   if (aim.mode === 'even') fields.push('m-even');
   if (aim.kinds === 'any') fields.push('k-any');

@@ -5,7 +5,7 @@
 import * as v from 'valibot';
 
 import { noteNumber } from '../physics/index.ts';
-import { drawnNames, drawnRanges } from './drawn.ts';
+import { drawnNames, drawnRanges, type DrawnRange } from './drawn.ts';
 import { familyNames } from './families.ts';
 import { limits } from './limits.ts';
 
@@ -86,8 +86,10 @@ const trialSchema = v.object({
       v.partial(v.object(v.entriesFromList(drawnNames, v.number()))),
       v.check((drawn) =>
         drawnNames.every((name) => {
-          const { min, max } = drawnRanges[name];
-          return drawn[name] === undefined || (drawn[name] >= min && drawn[name] <= max);
+          const { min, max, whole }: DrawnRange = drawnRanges[name];
+          const value = drawn[name];
+          if (value === undefined) return true;
+          return value >= min && value <= max && (!whole || Number.isInteger(value));
         }),
       ),
     ),

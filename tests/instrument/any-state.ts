@@ -1,7 +1,7 @@
 /** Any state that the site can be in: what the tests of the link share. */
 import fc from 'fast-check';
 
-import { drawnNames, drawnRanges } from '../../src/instrument/drawn.ts';
+import { drawnNames, drawnRanges, type DrawnRange } from '../../src/instrument/drawn.ts';
 import { drawerOf } from '../../src/instrument/drawer.ts';
 import { familyNames } from '../../src/instrument/families.ts';
 import { limits } from '../../src/instrument/limits.ts';
@@ -11,6 +11,9 @@ import { noteName, noteNumber } from '../../src/physics/index.ts';
 
 const within = ({ min, max }: { readonly min: number; readonly max: number }) =>
   fc.double({ min, max, noNaN: true });
+
+const anyDrawn = ({ min, max, whole }: DrawnRange) =>
+  whole ? fc.integer({ min, max }) : within({ min, max });
 
 const spellings: readonly string[] = ['C', 'D', 'E', 'F', 'G', 'A', 'B']
   .flatMap((letter) => ['', '#', 'b'].map((accidental) => letter + accidental))
@@ -84,7 +87,7 @@ export const anyState: fc.Arbitrary<State> = fc.record({
     ),
     drawn: fc.option(
       fc
-        .record(Object.fromEntries(drawnNames.map((name) => [name, within(drawnRanges[name])])), {
+        .record(Object.fromEntries(drawnNames.map((name) => [name, anyDrawn(drawnRanges[name])])), {
           requiredKeys: [],
         })
         .filter((drawn) => Object.keys(drawn).length > 0),

@@ -1,10 +1,13 @@
+import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 
+import { drawnNames } from '../../src/instrument/drawn.ts';
 import { encode } from '../../src/instrument/link.ts';
 import { decode } from '../../src/instrument/link-read.ts';
 import { limits } from '../../src/instrument/limits.ts';
 import type { State } from '../../src/instrument/schema.ts';
 import { initialState, workshopInstrument } from '../../src/instrument/workshop.ts';
+import { anyState } from './any-state.ts';
 
 const state: State = {
   ...initialState,
@@ -113,6 +116,53 @@ describe('what is out of range is clamped and told', () => {
     const { state: back, notes } = read(`v1/e4-q10/${four}`);
     expect(back?.mine.strings).toHaveLength(4);
     expect(notes).toEqual(['The gauge of string E4 could not be read; the string is left out.']);
+  });
+});
+
+describe('what a drawing tries', () => {
+  const drawn = (fields: string) => {
+    const { state: back, notes } = read(`v1/${four}/${fields}`);
+    expect(notes).toEqual([]);
+    return back?.trial.drawn;
+  };
+
+  it.each([
+    ['x-capo-7', { capo: 7 }],
+    ['X-CAPO-7/x-beyond-nut-0.0625', { capo: 7, 'beyond-nut': 0.0625 }],
+    ['x-capo-99', { capo: 12 }],
+    ['x-capo-2.6', { capo: 3 }],
+    ['x-turns-m2.5', { turns: -2.5 }],
+    ['x-turns-m99', { turns: -8 }],
+    ['x-saddle-1-0.001/x-saddle-12-m9', { 'saddle-1': 0.001, 'saddle-12': -0.001 }],
+    ['x-place-1e9', { place: 0.97 }],
+    ['x-capo-', undefined],
+    ['x-capo-two', undefined],
+    ['x-capo-Infinity', undefined],
+    ['x-nothing-3/x-__proto__-3/x-constructor-3/x-/x', undefined],
+    ['x-nothing-3/x-vice-0.05', { vice: 0.05 }],
+  ])('%s', (fields, expected) => {
+    expect(drawn(fields)).toEqual(expected);
+  });
+
+  it('stands in a link in one order, and a minus sign outlives two hyphens made one', () => {
+    const tried = (values: NonNullable<State['trial']['drawn']>) =>
+      encode({ ...state, trial: { ...state.trial, drawn: values } });
+    const text = tried({ turns: -2.5, capo: 3 });
+    expect(text).toBe(tried({ capo: 3, turns: -2.5 }));
+    expect(read(text.replaceAll('--', '—')).state?.trial.drawn).toEqual({ capo: 3, turns: -2.5 });
+  });
+
+  it('has no name that begins another', () => {
+    const begun = drawnNames.filter((a) => drawnNames.some((b) => b.startsWith(`${a}-`)));
+    expect(begun).toEqual([]);
+  });
+
+  it('fits into a link with all else at its longest', () => {
+    const longest = Math.max(
+      ...fc.sample(anyState, { numRuns: 300, seed: 2 }).map((s) => encode(s).length),
+    );
+    const all = drawnNames.map((name) => `x-${name}-${'9'.repeat(10)}`).join('/');
+    expect(longest + all.length).toBeLessThan(4000);
   });
 });
 
