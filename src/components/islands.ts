@@ -3,7 +3,7 @@ type Island = HTMLElement & { readonly start: () => void };
 
 const template = document.querySelector<HTMLTemplateElement>('#not-arrived');
 const failed = new Set<Island>();
-/** By what they stand behind: numbers of one paragraph share a line. */
+/** By what they stand behind, or in: numbers of one paragraph share a line. */
 const lines = new Map<Element, Element>();
 const placeOf = (island: Island): Element => island.closest('p, li, table') ?? island;
 
@@ -47,7 +47,7 @@ document.addEventListener('astro:hydration-error', ({ target }) => {
   }
   if (lines.has(place)) return;
   lines.set(place, line);
-  place.after(line);
+  place[place.matches('li') ? 'append' : 'after'](line);
   button?.addEventListener('click', () => {
     if ('reloads' in button.dataset) location.reload();
     else for (const each of failed) each.start();

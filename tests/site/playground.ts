@@ -41,6 +41,10 @@ export function watchPlay(): void {
     // When the page came to it: on a busy machine that is later than the hand.
     addEventListener(kind, () => (window.input.at = performance.now()), true);
   }
+  // What a press asks for comes with a script of its own, and opens once that has come.
+  new PerformanceObserver(() => (window.input.at = performance.now())).observe({
+    type: 'resource',
+  });
   new PerformanceObserver((list) => {
     for (const entry of list.getEntries()) {
       const { value, startTime, sources } = entry as PerformanceEntry & {
@@ -97,6 +101,10 @@ export async function heapOf(session: CDPSession): Promise<number> {
   return usedSize;
 }
 
+const PATIENCE = 60_000;
+const pause = (ms: number) =>
+  new Promise<undefined>((done) => setTimeout(done, ms, undefined).unref());
+
 export interface Game {
   readonly seed: number;
   /** Ends the game: what has been done, in number and time. */
@@ -126,10 +134,12 @@ export async function playOn(
     const start = await heapOf(session);
     let wrong: string[] = [];
     while (wrong.length === 0 && !enough(player.log.length)) {
-      await player.act();
-      wrong = [...problems, ...(await wrongOn(page))];
+      const answered = player.act().then(() => wrongOn(page));
+      const found = await Promise.race([answered, pause(PATIENCE)]);
+      wrong = [...problems, ...(found ?? ['the page answers no more'])];
     }
-    return { wrong, log: player.log, heap: { start, end: await heapOf(session) } };
+    const end = (await Promise.race([heapOf(session), pause(PATIENCE)])) ?? start;
+    return { wrong, log: player.log, heap: { start, end } };
   } finally {
     await close();
   }
