@@ -88,7 +88,7 @@ export function frameOf(
 ): Frame {
   const plan = cropped ? narrow : wide;
   const { treble, bass } = instrument.scale;
-  // The bass side of a fanned neck reaches further than the treble side by about two thirds of their difference.
+  // The bass side of a multi-scale neck reaches further than the treble side by about two thirds of their difference.
   const furthest = reach.max * (1 + Math.max(0, (bass / treble - 1) * 0.67));
   const from = cropped ? Math.min(treble * CROP, reach.min * 0.9) : 0;
   const perMetre = (plan.right - plan.left) / (furthest - from);

@@ -16,14 +16,14 @@ export const PER_TURN = 12;
 const DEGREES = 360 / PER_TURN;
 
 export const frame = {
-  width: 384,
-  height: 378,
-  x: 192,
-  y: 189,
+  width: 394,
+  height: 388,
+  x: 197,
+  y: 194,
   /** Radius of the highest note, of the ring where the spokes end, and of the notes' names */
   outer: 132,
   ring: 144,
-  names: 180,
+  names: 185,
   /** From the point to its handle, outwards: on the point the handle would hide the curve and the ring of the own note */
   lead: 22,
 } as const;
