@@ -41,6 +41,8 @@ export interface View {
   offline?: boolean;
   /** Runs in the page before any script of its own. */
   before?: () => void;
+  /** Holds back what comes from addresses like this, in ms. */
+  late?: { what: RegExp; by: number };
 }
 
 /** A page in a fresh context, so that nothing is remembered from another, and what went wrong or was loaded on it. */
@@ -89,6 +91,12 @@ export async function open(browser: Browser, url: string, view: View = {}): Prom
     if (response.status() >= 400) visit.problems.push(`${response.status()}: ${response.url()}`);
   });
   if (view.before) await page.addInitScript(view.before);
+  const { late } = view;
+  if (late)
+    await page.route(late.what, async (route) => {
+      await new Promise((done) => setTimeout(done, late.by));
+      await route.continue();
+    });
   const asked = new Set<Request>();
   inFlight.set(page, asked);
   page.on('request', (request) => asked.add(request));
