@@ -4,8 +4,9 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 
 import { ensureBrowser } from './browser.mjs';
+import { ensureEngines } from './engines.mjs';
 import { setup } from './setup.mjs';
-import { Advice, tool } from './toolchain.mjs';
+import { Advice, tool, writings } from './toolchain.mjs';
 
 const reports = mkdtempSync(join(tmpdir(), 'speaking-length-tests-'));
 const count = { passed: 0, failed: 0 };
@@ -31,24 +32,58 @@ async function step(name, task) {
   if (code !== 0) throw new Advice(`${name} failed; what it found stands above.`);
 }
 
-/** For the preparations, which throw when they fail. */
-const prepared = async (task) => {
-  await task();
-  return 0;
-};
+/** A step beside others: what its programs write is printed when it ends, in one piece. */
+async function besides(name, task) {
+  const list = [];
+  const start = Date.now();
+  const code = await writings.run(list, task);
+  const seconds = ((Date.now() - start) / 1000).toFixed(1);
+  process.stdout.write(`\n--- ${name}\n${Buffer.concat(list).toString()}`);
+  console.log(`--- ${name}: ${code === 0 ? 'done' : 'failed'} in ${seconds} s`);
+  if (code !== 0) throw new Advice(`${name} failed; what it found stands above.`);
+}
+
+/** Steps one after the other. */
+async function lane(...steps) {
+  for (const [name, task] of steps) await besides(name, task);
+}
 
 try {
+  await step('packages', async () => {
+    await setup();
+    return 0;
+  });
   let browser = '';
-  await step('packages', () => prepared(setup));
-  await step('browser', () => prepared(async () => (browser = await ensureBrowser())));
-  await step('formatting', () => tool('prettier', ['--check', '--log-level=warn', '.']));
-  await step('lint', () => tool('eslint', ['-c', '.tools/eslint.config.js', '.']));
-  await step('types of pages and modules', () => tool('astro', ['check']));
-  await step('types of components', () =>
-    tool('svelte-check', ['--tsconfig', '.tools/tsconfig.svelte.json', '--output', 'human']),
-  );
+  // Mostly waits for the net: the rest goes on meanwhile.
+  const browsers = lane([
+    'browsers',
+    async () => {
+      browser = await ensureBrowser();
+      for (const name of await ensureEngines())
+        console.warn(`LEFT OUT: ${name} is not installed and could not be; its tests are skipped.`);
+      return 0;
+    },
+  ]);
+  browsers.catch(() => undefined);
+  // Each of these keeps one processor busy.
+  const checks = await Promise.allSettled([
+    lane(
+      ['formatting', () => tool('prettier', ['--check', '--log-level=warn', '.'])],
+      ['types of pages and modules', () => tool('astro', ['check'])],
+    ),
+    lane(
+      ['lint', () => tool('eslint', ['-c', '.tools/eslint.config.js', '.'])],
+      [
+        'types of components',
+        () =>
+          tool('svelte-check', ['--tsconfig', '.tools/tsconfig.svelte.json', '--output', 'human']),
+      ],
+    ),
+  ]);
+  for (const { reason } of checks) if (reason) throw reason;
   await step('unit tests', () => vitest('unit*'));
   await step('build', () => tool('astro', ['build']));
+  await browsers;
   await step('browser tests', () => vitest('site', { CHROME: browser }));
   await step('other engines', () => vitest('engines'));
 } catch (error) {

@@ -2,6 +2,7 @@
  * Which Node runs the tools, and how a tool is called. The site's tools need Node 22.12 or later; on Linux and Windows
  * the lock file brings a Node of its own, so that any Node from 20 on can start the commands.
  */
+import { AsyncLocalStorage } from 'node:async_hooks';
 import { spawn } from 'node:child_process';
 import { existsSync, readFileSync, realpathSync } from 'node:fs';
 import { delimiter, dirname, join } from 'node:path';
@@ -34,17 +35,24 @@ function commandPath(name, packageName = name) {
   return join(folder, typeof bin === 'string' ? bin : bin[name]);
 }
 
+/** The list that takes what programs write, for tasks that run beside each other; the terminal takes it where none is set. */
+export const writings = new AsyncLocalStorage();
+
 /** Runs a program from the project's root; resolves to its exit code. `env` is added to the present one. */
 export function run(program, args, { env = {}, ...options } = {}) {
   return new Promise((resolve, reject) => {
+    const list = writings.getStore();
+    const to = list ? 'pipe' : 'inherit';
     const child = spawn(program, args, {
       cwd: root,
-      stdio: ['ignore', 'inherit', 'inherit'],
+      stdio: ['ignore', to, to],
       env: { ...process.env, ...env },
       ...options,
     });
+    for (const stream of [child.stdout, child.stderr])
+      stream?.on('data', (chunk) => list?.push(chunk));
     child.once('error', reject);
-    child.once('exit', (code, signal) => resolve(signal ? 1 : code));
+    child.once('close', (code, signal) => resolve(signal ? 1 : code));
   });
 }
 

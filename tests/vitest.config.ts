@@ -57,7 +57,7 @@ export default defineConfig({
         test: {
           name: 'engines',
           include: ['tests/engines/**/*.test.ts'],
-          globalSetup: 'tests/engines/serve.ts',
+          globalSetup: 'tests/site/serve.ts',
           testTimeout: 60_000,
           hookTimeout: 120_000,
           retry: 1,
