@@ -1,6 +1,7 @@
-// Side notes stand open in the margin of a wide screen; paper shows everything that folds.
+// Side notes stand open in the margin of a wide screen and of paper; paper shows everything that folds.
 
-const wide = matchMedia('(min-width: 64rem)');
+// With print in it, nothing folds between the counting of a print's pages and their drawing: that cut off the last one.
+const wide = matchMedia('print, (min-width: 64rem)');
 
 function settleNotes(): void {
   for (const note of document.querySelectorAll<HTMLDetailsElement>('details.side-note'))

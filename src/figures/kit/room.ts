@@ -1,19 +1,28 @@
-/** Tells a figure with a narrow and a wide sheet which of them there is room for. */
+/** Tells a figure with a narrow and a wide sheet which of them there is room for. Paper takes the narrow one, and so must the figure's style. */
 import { flushSync } from 'svelte';
 
 /** Calls `choose` now and whenever the answer changes, until what it returns is called. */
 export function watchRoom(query: string, choose: (wide: boolean) => void): () => void {
-  const room = window.matchMedia(query);
-  const look = (): void => choose(room.matches);
-  // A browser counts a print's pages before it reports their width: the narrow sheet must stand there by then.
-  const paper = (): void => flushSync(() => choose(false));
+  const room = window.matchMedia(`screen and ${query}`);
+  let printing = false;
+  const look = (): void => choose(!printing && room.matches);
+  // A browser counts a print's pages before it reports their width, and turns back to the screen in between: the narrow
+  // sheet must stand from the first to the last.
+  const paper = (): void => {
+    printing = true;
+    flushSync(look);
+  };
+  const screen = (): void => {
+    printing = false;
+    look();
+  };
   look();
   room.addEventListener('change', look);
   window.addEventListener('beforeprint', paper);
-  window.addEventListener('afterprint', look);
+  window.addEventListener('afterprint', screen);
   return () => {
     room.removeEventListener('change', look);
     window.removeEventListener('beforeprint', paper);
-    window.removeEventListener('afterprint', look);
+    window.removeEventListener('afterprint', screen);
   };
 }
