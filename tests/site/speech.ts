@@ -101,10 +101,13 @@ export class Reader {
   readonly heard: string[] = [];
   private entered = '';
 
-  private constructor(
-    private readonly page: Page,
-    private readonly session: CDPSession,
-  ) {}
+  private readonly page: Page;
+  private readonly session: CDPSession;
+
+  private constructor(page: Page, session: CDPSession) {
+    this.page = page;
+    this.session = session;
+  }
 
   static async on(page: Page): Promise<Reader> {
     const session = await page.context().newCDPSession(page);

@@ -29,7 +29,16 @@ export const rules: Readonly<Record<string, Room>> = {
   },
   styles: { rooms: [], packages: true },
   layouts: {
-    rooms: ['physics', 'instrument', 'figures', 'exercises', 'components', 'styles', 'data'],
+    rooms: [
+      'physics',
+      'instrument',
+      'figures',
+      'exercises',
+      'components',
+      'styles',
+      'data',
+      'public',
+    ],
     packages: true,
   },
   pages: {
@@ -53,6 +62,8 @@ export const rules: Readonly<Record<string, Room>> = {
 /** The room of a path from the project's root: `src/physics/bend.ts` -> physics; undefined outside all rooms. */
 export function roomOf(path: string): string | undefined {
   const [top, folder, ...rest] = path.split('/');
+  // What is served as it is; a page may also hold it in itself.
+  if (top === 'public') return top;
   if ((top !== 'src' && top !== 'content') || folder === undefined) return undefined;
   // Files that stand directly in src configure the build: they know as much as the pages.
   if (rest.length === 0) return top === 'src' ? 'pages' : undefined;
