@@ -1,5 +1,5 @@
 /**
- * `npm run soak`: random play on every page, round after round, for as many minutes as are asked for (60). Each game is
+ * `npm run soak`: random play on every page and frame, round after round, for as many minutes as are asked for (60). Each game is
  * repeated by its page and seed: `npm run soak -- 1 SEED course/pitch/`.
  */
 import { playOn } from '../tests/site/playground.ts';
@@ -11,8 +11,8 @@ const SHORTEST = 5000;
 const megabytes = (bytes) => (bytes / 1e6).toFixed(1);
 
 async function soak(browser, url, { minutes, first, only }) {
-  const { pages } = await import('../tests/site/pages.ts');
-  const all = only === undefined ? pages() : [only];
+  const { frames, pages } = await import('../tests/site/pages.ts');
+  const all = only === undefined ? [...pages(), ...frames()] : [only];
   const end = Date.now() + minutes * MINUTE;
   const each = Math.max(SHORTEST, (minutes * MINUTE) / all.length);
   let acts = 0;

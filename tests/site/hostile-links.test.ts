@@ -54,9 +54,7 @@ test.each([
   'course/three-things-set-the-pull/',
   'course/two-guitars-one-feel/',
   'reference/frets/',
-  'reference/strength/',
   'glossary/',
-  'sources/',
   'start/',
   '404.html',
 ])('/%s stands, whatever its link carries', async (path) => {
@@ -78,7 +76,10 @@ test.each([
   await close();
 });
 
-test.each(hostile.map((link) => [link.slice(0, 40), link]))(
+// By the address itself, when nothing has been read before: one of each sort.
+const opened = hostile.filter((_, i) => i % 3 === 0);
+
+test.each(opened.map((link) => [link.slice(0, 40), link]))(
   'the bench opens by %s',
   async (_, link) => {
     const { page, problems, close } = await open(browser, `${inject('origin')}bench/#${link}`, {

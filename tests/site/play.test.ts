@@ -34,11 +34,8 @@ function inPlace<T>(task: () => Promise<T>): Promise<T> {
   return done;
 }
 
-// Frames for other pages hold the same figures.
-const played = pages().filter((path) => !path.startsWith('embed/'));
-
 // What is found once may not be found again: no second try.
-test.concurrent.each(played)('/%s stands whatever is played on it', { retry: 0 }, async (path) => {
+test.concurrent.each(pages())('/%s stands whatever is played on it', { retry: 0 }, async (path) => {
   const game = { seed, enough: (done: number) => done >= Number(ACTS) };
   const { wrong, log, heap } = await inPlace(() => playOn(browser, inject('origin'), path, game));
   const repeat = `SEED=${seed}: ${log.slice(-12).join('; ')}`;

@@ -96,33 +96,32 @@ test.each(kinds)(
 /** Every handle of a page that is drawn now, its exercises' too. */
 const handles = (page: Page): Locator => page.locator(':is([role="slider"], .grip):visible');
 
-test.each(
-  pages().filter(
-    (path) => !path.startsWith('embed/') && /role="slider"|class="grip/.test(htmlOf(path)),
-  ),
-)('/%s is scrolled by no handle, and keeps them from the edges of a phone', async (path) => {
-  const { page, fingers, problems, close } = await visit(path);
-  const all = handles(page);
-  for (let i = 0; i < (await all.count()); i += 1) {
-    const handle = all.nth(i);
-    const name = await handle.evaluate((e) => e.dataset.handle ?? e.getAttribute('aria-label'));
-    const at = await centre(handle);
-    await fingers.swipe([at], [{ x: 10, y: at.y > phone.height / 2 ? -120 : 120 }], {
-      steps: 4,
-    });
-    expect(await page.evaluate(() => window.takenBack), name ?? '').toBe(0);
-    if (!(await handle.evaluate((e) => e.matches('[data-handle]')))) continue;
-    for (const key of ['Home', 'End']) {
-      await pressKey(handle, key);
-      const { x, width } = (await handle.boundingBox()) ?? { x: 0, width: 0 };
-      expect(Math.round(x), `${name} at ${key}`).toBeGreaterThanOrEqual(EDGE);
-      expect(Math.round(x + width), `${name} at ${key}`).toBeLessThanOrEqual(phone.width - EDGE);
+test.each(pages().filter((path) => /role="slider"|class="grip/.test(htmlOf(path))))(
+  '/%s is scrolled by no handle, and keeps them from the edges of a phone',
+  async (path) => {
+    const { page, fingers, problems, close } = await visit(path);
+    const all = handles(page);
+    for (let i = 0; i < (await all.count()); i += 1) {
+      const handle = all.nth(i);
+      const name = await handle.evaluate((e) => e.dataset.handle ?? e.getAttribute('aria-label'));
+      const at = await centre(handle);
+      await fingers.swipe([at], [{ x: 10, y: at.y > phone.height / 2 ? -120 : 120 }], {
+        steps: 4,
+      });
+      expect(await page.evaluate(() => window.takenBack), name ?? '').toBe(0);
+      if (!(await handle.evaluate((e) => e.matches('[data-handle]')))) continue;
+      for (const key of ['Home', 'End']) {
+        await pressKey(handle, key);
+        const { x, width } = (await handle.boundingBox()) ?? { x: 0, width: 0 };
+        expect(Math.round(x), `${name} at ${key}`).toBeGreaterThanOrEqual(EDGE);
+        expect(Math.round(x + width), `${name} at ${key}`).toBeLessThanOrEqual(phone.width - EDGE);
+      }
     }
-  }
-  expect((await standing(page)).selected).toBe('');
-  expect(problems).toEqual([]);
-  await close();
-});
+    expect((await standing(page)).selected).toBe('');
+    expect(problems).toEqual([]);
+    await close();
+  },
+);
 
 const drawings = [
   ['course/three-things-set-the-pull/', '#three-handles'],

@@ -5,9 +5,9 @@ export const frame = {
   width: 360,
   height: 372,
   left: 14,
-  right: 322,
-  /** Of the wanted pull's handle, right of the last step, so that it does not cover the foot */
-  handle: 344,
+  right: 308,
+  /** Of the wanted pull’s handle, right of the last step, so that it does not cover the foot, and clear of a phone’s edge */
+  handle: 330,
   floor: 300,
   /** Units for the string's own pull */
   own: 196,
