@@ -1,12 +1,22 @@
 import { describe, expect, it } from 'vitest';
 
+import { drawnRanges } from '../../src/instrument/drawn.ts';
 import type { State } from '../../src/instrument/schema.ts';
 import { initialState, workshop, workshopInstrument } from '../../src/instrument/workshop.ts';
 import { remade, woundInHand } from '../../src/instrument/wound-in-hand.ts';
 import { rows } from '../../src/figures/section/data.ts';
 import { describe as say, whichText, wrapShare } from '../../src/figures/section/describe.ts';
-import { differs, made, makeOf, rangesOf, weighed } from '../../src/figures/section/make.ts';
+import {
+  differs,
+  made,
+  makeOf,
+  rangesOf,
+  weighed,
+  wrapMaterials,
+} from '../../src/figures/section/make.ts';
+import { drawnOf, makeFrom } from '../../src/figures/section/own.ts';
 import { crescent, turns } from '../../src/figures/section/views.ts';
+import { withDrawn } from '../../src/figures/trial.ts';
 import { liveText } from '../../src/figures/quantities.ts';
 import { linearDensity, wrapLengthRatio } from '../../src/physics/index.ts';
 
@@ -68,6 +78,37 @@ describe('the wound string that is drawn', () => {
       expect(ranges.core.min).toBeLessThan(own.core);
       expect(ranges.core.max).toBeGreaterThanOrEqual(own.core);
       expect(differs(own, { ...own, core: own.core + 0.1 })).toBe(true);
+    }
+  });
+
+  it('comes back from the state as it was tried', () => {
+    for (const state of everyString) {
+      const { construction } = woundInHand(state).pull;
+      const own = makeOf(construction);
+      expect(makeFrom(undefined, construction)).toEqual(own);
+      for (const shape of ['hex', 'round'] as const)
+        for (const end of ['min', 'max'] as const) {
+          const wide = { ...own, shape, core: rangesOf(construction, { ...own, shape }).core[end] };
+          const thick = { ...wide, outer: rangesOf(construction, wide).outer[end] };
+          for (const make of [wide, thick, { ...wide, wrap: 'nickel' as const }]) {
+            const set = withDrawn(state, drawnOf(make, construction));
+            expect(makeFrom(set.trial.drawn, construction)).toEqual(make);
+          }
+        }
+    }
+  });
+
+  it('can be made whatever a link brings', () => {
+    const { core, outer } = drawnRanges;
+    for (const state of everyString) {
+      const { construction } = woundInHand(state).pull;
+      for (const shape of [0, 1])
+        for (const a of [core.min, core.max])
+          for (const b of [outer.min, outer.max]) {
+            const make = makeFrom({ core: a, outer: b, shape, wrap: 1 }, construction);
+            expect(linearDensity(made(construction, make))).toBeGreaterThan(0);
+            expect(make.wrap).toBe(wrapMaterials[1]);
+          }
     }
   });
 
