@@ -82,6 +82,20 @@ describe.each(pages())('/%s', (path) => {
     await visit.page.setViewportSize(phone);
   });
 
+  test('has handles that a finger finds: 44 px in a drawing, 24 px in a line of text', async () => {
+    const small = await visit.page.evaluate(() =>
+      [...document.querySelectorAll('[role="slider"]')]
+        .filter((each) => each.checkVisibility())
+        .map((each) => {
+          const { width, height } = each.getBoundingClientRect();
+          const least = each.classList.contains('number') ? 24 : 44;
+          return { what: each.getAttribute('aria-label'), size: Math.min(width, height), least };
+        })
+        .filter(({ size, least }) => size < least - 0.01),
+    );
+    expect(small).toEqual([]);
+  });
+
   test('moves at every handle by keys, says a value that can be read, and complains of nothing', async () => {
     const { page, problems } = visit;
     for (const handle of await page.getByRole('slider').all()) {
