@@ -1,3 +1,4 @@
 import { vitePreprocess } from '@astrojs/svelte';
 
-export default { preprocess: vitePreprocess() };
+// Runes everywhere: a component that happens to use none would else bring the code of the older way.
+export default { preprocess: vitePreprocess(), compilerOptions: { runes: true } };
