@@ -33,14 +33,13 @@ async function expectStill(page: Page): Promise<void> {
   expect(await handle(page).count()).toBe(0);
   const reached = await figure(page).evaluate((it) => {
     const hands = it.querySelectorAll<HTMLElement>(
-      'astro-island :is([tabindex="0"], button, input, select)',
+      'astro-island :is([tabindex], button, input, select)',
     );
-    return [...hands].filter((each) => {
-      each.focus();
-      return document.activeElement === each;
-    }).length;
+    return [...hands].filter(
+      (each) => each.tabIndex >= 0 || getComputedStyle(each).pointerEvents !== 'none',
+    ).length;
   });
-  expect(reached, 'what takes the focus and does nothing').toBe(0);
+  expect(reached, 'what takes the focus or a press and does nothing').toBe(0);
 }
 
 async function expectAlive(page: Page): Promise<void> {
@@ -69,7 +68,7 @@ test.each([
   letThrough();
   await line(page).getByRole('button', { name: 'Try again' }).click();
   await expectAlive(page);
-  expect(await page.locator('[data-still], [inert]').count()).toBe(0);
+  expect(await page.locator('[data-still]').count()).toBe(0);
   await close();
 });
 
