@@ -1,7 +1,8 @@
 /** What the sheet says of a difference: of pull alone until the reader looks at the bends, then of all three. */
 import type { BentString } from '../../instrument/bends.ts';
 import { feltWords } from '../../instrument/format.ts';
-import type { Plan } from '../../instrument/plan.ts';
+import { planOf, type Plan } from '../../instrument/plan.ts';
+import type { State } from '../../instrument/schema.ts';
 import type { Sensation } from '../../physics/index.ts';
 
 type Bends = readonly (BentString | undefined)[];
@@ -24,30 +25,48 @@ const listed = (words: readonly string[]): string =>
 /** Once pull, push and travel are judged. */
 function bentVerdict(bends: readonly (BentString | undefined)[]): string {
   const strung = bends.filter((b) => b !== undefined);
-  const breaking = strung.filter((b) => b.breaks).length;
-  if (breaking > 0)
-    return `${strings(breaking, strung.length)} may break in this bend; the sheet says which.`;
+  const breaking = numbers(bends, (b) => b?.breaks);
+  if (breaking.length > 0) return `${strings(breaking, strung.length)} may break in this bend.`;
   const judged = strung.filter((b) => b.verdict);
   if (judged.length === 0) return 'No bend can be judged here.';
-  const outside = judged.filter((b) => b.verdict !== 'probably not felt').length;
+  const outside = numbers(bends, (b) => b?.verdict && b.verdict !== 'probably not felt');
   const found =
-    outside === 0
+    outside.length === 0
       ? 'Pull, push and travel lie inside their inner bands.'
-      : `${strings(outside, strung.length)} ${outside === 1 ? 'lies' : 'lie'} outside an inner band, in pull, push or travel; the sheet says which.`;
+      : `${strings(outside, strung.length)} ${outside.length === 1 ? 'lies' : 'lie'} outside an inner band, in pull, push or travel.`;
   const rest = strung.length - judged.length;
   return rest === 0
     ? found
     : `${found} ${rest === 1 ? 'One bend' : `${rest} bends`} can’t be judged.`;
 }
 
-/** So many of them, as a sentence begins. */
-const strings = (count: number, of: number): string =>
-  count === 1 ? 'One string' : count === of ? `All ${of} strings` : `${count} strings`;
+/** Which strings it holds of, numbered as the sheet numbers them. */
+const numbers = <T>(all: readonly T[], holds: (one: T) => unknown): readonly number[] =>
+  all.flatMap((one, i) => (holds(one) ? [i + 1] : []));
 
-function pullVerdict({ strings: all }: Plan): string {
-  const outside = all.filter((s) => s.felt && s.felt !== 'probably not felt').length;
-  if (outside === 0) return 'Every string’s pull is within 7\u00a0% of the aim.';
-  return `${strings(outside, all.length)} ${outside === 1 ? 'lies' : 'lie'} outside the inner band; the sheet says which.`;
+/** These of them, as a sentence begins. */
+function strings(which: readonly number[], of: number): string {
+  if (which.length === of && of > 1) return `All ${of} strings`;
+  return `${which.length === 1 ? 'String' : 'Strings'} ${listed(which.map(String))}`;
+}
+
+const outsideOf = (plan: Plan): readonly number[] =>
+  numbers(plan.strings, (s) => s.felt && s.felt !== 'probably not felt');
+
+/** What would come of letting plain and wound change places; empty where that brings no string inside. */
+export function changingPlaces(state: State): string {
+  if (state.aim.kinds === 'any') return '';
+  const now = outsideOf(planOf(state)).length;
+  const left = outsideOf(planOf({ ...state, aim: { ...state.aim, kinds: 'any' } })).length;
+  if (left >= now) return '';
+  return `Let plain and wound change places, and ${left === 0 ? 'none does' : left === 1 ? 'only one does' : `only ${left} do`}.`;
+}
+
+function pullVerdict(plan: Plan): string {
+  const { strings: all } = plan;
+  const outside = outsideOf(plan);
+  if (outside.length === 0) return 'Every string’s pull is within 7\u00a0% of the aim.';
+  return `${strings(outside, all.length)} ${outside.length === 1 ? 'lies' : 'lie'} outside the inner band.`;
 }
 
 /** One sentence for the whole sheet; `bends` is left out while only the pull is judged. */
