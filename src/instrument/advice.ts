@@ -52,7 +52,7 @@ export function adviceFor(state: State, plan: Plan): Advice {
     },
     {
       what: 'Relief',
-      why: `All strings together pull ${formatDifference(load)} against ${nameOf(state)}. Let the neck settle, then look at the relief again.`,
+      why: `All strings together pull ${comparedWith(load, nameOf(state))}. Let the neck settle, then look at the relief again.`,
     },
     {
       what: 'Action',
@@ -83,6 +83,13 @@ export function adviceFor(state: State, plan: Plan): Advice {
     OLD,
   ];
   return { stop, checks, cautions };
+}
+
+/** "2.1 % more than Redshank’s"; what would be written as nothing is said as alike. */
+function comparedWith(load: number, name: string): string {
+  const size = formatDifference(Math.abs(load)).replace(/^[+±]/, '');
+  if (Number.parseFloat(size) === 0) return `as much as ${name}’s`;
+  return `${size} ${load > 0 ? 'more' : 'less'} than ${name}’s`;
 }
 
 const nameOf = ({ mine }: State): string => mine.name || 'your instrument';
