@@ -84,7 +84,7 @@ function sheet(): readonly string[] {
     `A whole tone up multiplies the pull by 2^(200/600) = ${(1 + more).toFixed(3)}.`,
     `The pull of ${tension.toFixed(1)} N has to grow by ${(more * tension).toFixed(1)} N.`,
     `The string is ${millimetres(construction.diameter).toFixed(3)} mm thick, so ${square(over)} mm² of steel is stretched.`,
-    `That needs a strain of ${(more * tension).toFixed(1)} N / (${(modulus / 1e9).toFixed(0)} GPa × ${square(over)} mm²) = ${strain.toExponential(2).replace('e-', ' × 10^−')}.`,
+    `That needs a strain of ${(more * tension).toFixed(1)} N / (${(modulus / 1e9).toFixed(0)} GPa × ${square(over)} mm²) = ${strain.toPrecision(3)}.`,
     `In the middle of the string the strain is 2y²/L², so y = ${millimetres(STANDARD).toFixed(1)} mm × √(strain / 2) = ${millimetres(y).toFixed(1)} mm.`,
   ];
 }

@@ -56,15 +56,11 @@ function sheet(): { readonly lines: readonly string[]; readonly right: string } 
   const wrong = 1 + b * n * n;
   const right = Math.sqrt(wrong);
   const asCents = (factor: number): string => (1200 * Math.log2(factor)).toFixed(1);
-  const power = (value: number): string => {
-    const [digits = '', exponent = ''] = value.toExponential(3).split('e');
-    return `${digits} × 10^${exponent.replace('-', '−')}`;
-  };
   return {
     lines: [
-      `The wire is d = ${millimetres(construction.diameter).toFixed(4)} mm thick; E I = E × π d⁴ / 64 = ${power(bending)} N m².`,
-      `At a pull of ${tension.toFixed(1)} N and a length of ${speakingLength.toFixed(4)} m, B = π² E I / (T L²) = ${power(b)}.`,
-      `Partial ${n} stands higher than ${n} times the pitch by the factor 1 + B n² = 1 + ${power(b)} × ${n * n} = ${wrong.toFixed(5)}.`,
+      `The wire is d = ${millimetres(construction.diameter).toFixed(4)} mm thick; E I = E × π d⁴ / 64 = ${bending.toPrecision(4)} N m².`,
+      `At a pull of ${tension.toFixed(1)} N and a length of ${speakingLength.toFixed(4)} m, B = π² E I / (T L²) = ${b.toPrecision(4)}.`,
+      `Partial ${n} stands higher than ${n} times the pitch by the factor 1 + B n² = 1 + ${b.toPrecision(4)} × ${n * n} = ${wrong.toFixed(5)}.`,
       `In cents that is 1200 × log₂ ${wrong.toFixed(5)} = ${asCents(wrong)}.`,
     ],
     right: `The factor is the root, √(1 + B n²) = ${right.toFixed(5)}, which makes ${asCents(right)} cents: half of what the sheet says.`,
