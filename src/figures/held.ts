@@ -1,10 +1,9 @@
 /** The string in hand for what follows from its note, length and gauge; a tried length or note is left aside. */
 import { intoned, regauged, type Intoned } from '../instrument/intoned.ts';
-import type { State } from '../instrument/schema.ts';
-import { triedOf } from './trial.ts';
+import { triedOf, type Played } from './trial.ts';
 
 /** With the tried gauge; undefined where its stretch is not known. */
-export function heldOf(state: State): Intoned | undefined {
+export function heldOf(state: Played): Intoned | undefined {
   const { own, tried } = triedOf(state);
   return intoned(regauged(own, tried.gauge, state.mine.a4));
 }

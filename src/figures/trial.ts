@@ -12,14 +12,17 @@ export interface Tried {
   readonly lengthRatio: number;
 }
 
+/** As much of a state as the string in hand hangs on. */
+export type Played = Pick<State, 'mine' | 'trial'>;
+
 /** The scale length in m that stands for the whole instrument in a drawing: its treble side's. */
-export const mainScale = (state: State): number => state.mine.scale.treble;
+export const mainScale = (state: Pick<State, 'mine'>): number => state.mine.scale.treble;
 
 /** By how much the tried length differs from the instrument's, as a ratio. A trial names the treble side's length. */
-export const lengthRatioOf = (state: State): number =>
+export const lengthRatioOf = (state: Played): number =>
   (state.trial.length ?? mainScale(state)) / mainScale(state);
 
-export function triedOf(state: State): Tried {
+export function triedOf(state: Played): Tried {
   const { mine, trial } = state;
   const index = Math.min(trial.string, mine.strings.length - 1);
   const string = mine.strings[index];
