@@ -59,6 +59,11 @@ class Store {
   /** Settles what is shown: one step of undo, remembered, in the link. `visit` makes a step of the browser's history. */
   commit({ visit = false }: { visit?: boolean } = {}): void {
     if (this.#state === this.#settled) return;
+    // A drag that was given up has put back what was there: to undo it would do nothing.
+    if (encode(this.#state) === encode(this.#settled)) {
+      this.#state = this.#settled;
+      return;
+    }
     this.#past = [...this.#past.slice(-MOST_UNDO + 1), this.#settled];
     this.#future = [];
     // The place that is left must name its state, or Back would find nothing there to return to.

@@ -54,6 +54,14 @@ describe('a drag', () => {
     await store.open();
     store.commit();
     expect(store.canUndo).toBe(false);
+    store.change(first);
+    store.set(second);
+    store.set({ ...first });
+    store.commit();
+    expect(store.state).toBe(first);
+    store.undo();
+    expect(store.state).toEqual(initialState);
+    expect(store.canUndo).toBe(false);
   });
 });
 
