@@ -21,7 +21,7 @@ export function reportOf(
       ...keys.map((key, i) => {
         // The letter that marks it on the page
         const letter = String.fromCharCode(65 + i);
-        return `   ${letter}  ${key.replace(/^[^.]*\./, '').padEnd(16)} ${dayOf(key) ?? 'not yet'}`;
+        return `   ${letter}  ${dayOf(key) ?? 'not yet'}`;
       }),
     ];
   });
