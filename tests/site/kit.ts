@@ -165,6 +165,17 @@ export async function scrollThrough(page: Page): Promise<void> {
   await quiet(page);
 }
 
+/** Brings each of these into sight, one after the other, and waits until nothing in it sleeps. */
+export async function comeTo(page: Page, ...selectors: readonly string[]): Promise<void> {
+  for (const selector of selectors) {
+    await page.locator(selector).first().scrollIntoViewIfNeeded();
+    await page.waitForFunction(
+      (place) => !document.querySelector(`${place} astro-island[ssr]`),
+      selector,
+    );
+  }
+}
+
 /** Waits until no island is left that its script has not reached. Islands that wait for sight must be in sight. */
 export async function hydrated(page: Page): Promise<void> {
   await page.waitForFunction(() => !document.querySelector('astro-island[ssr]'));

@@ -47,8 +47,24 @@ const kept = (page: Page) =>
 test('after one visit every page opens with the server gone, and its figures move', async () => {
   await server.close();
   const { page, problems } = visit;
-  for (const path of pages().filter((each) => each !== '404.html')) {
-    await page.goto(server.url + path, { waitUntil: 'networkidle' });
+  const paths = pages().filter((each) => each !== '404.html');
+  const kept = await page.evaluate(
+    (all) =>
+      Promise.all(
+        all.map(async (path) => {
+          const answer = await fetch(path);
+          return { path, status: answer.status, length: (await answer.text()).length };
+        }),
+      ),
+    paths,
+  );
+  for (const { path, status, length } of kept) {
+    expect(status, path).toBe(200);
+    expect(length, path).toBe(readFileSync(join(folder, path, 'index.html'), 'utf8').length);
+  }
+  // One page of each kind, as a reader would open it.
+  for (const path of ['bench/', 'course/', 'glossary/', 'reference/frets/']) {
+    await page.goto(server.url + path, { waitUntil: 'load' });
     expect(await page.title(), path).toContain('Speaking Length');
   }
   await page.goto(`${server.url}course/three-things-set-the-pull/?from=a-letter`);

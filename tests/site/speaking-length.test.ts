@@ -6,15 +6,14 @@ import { pullsOf, totalPull } from '../../src/instrument/pulls.ts';
 import { initialState, workshop, workshopInstrument } from '../../src/instrument/workshop.ts';
 import * as physics from '../../src/physics/index.ts';
 import {
+  comeTo,
   desktop,
   dragWithFinger,
   dragWithMouse,
-  hydrated,
   launch,
   open,
   phone,
   pressKey,
-  scrollThrough,
   sliderValue,
 } from './kit.ts';
 
@@ -28,8 +27,7 @@ async function chapter({ viewport = phone, link = '' } = {}) {
   const visit = await open(browser, `${inject('origin')}course/speaking-length/${link}`, {
     viewport,
   });
-  await scrollThrough(visit.page);
-  await hydrated(visit.page);
+  await comeTo(visit.page, '#the-neck', '#the-square');
   return visit;
 }
 
@@ -140,6 +138,7 @@ test.each([
 
 test('a typed reading is doubled; a whole scale length is kept and answered', async () => {
   const { page, close } = await chapter();
+  await comeTo(page, '#how-to-measure');
   const field = page.getByRole('textbox', { name: 'Nut to the centre of the twelfth fret' });
   await field.fill('325 mm');
   await field.press('Enter');

@@ -3,6 +3,7 @@ import { afterAll, beforeAll, describe, expect, inject, test } from 'vitest';
 
 import * as physics from '../../src/physics/index.ts';
 import {
+  comeTo,
   desktop,
   dragWithFinger,
   dragWithMouse,
@@ -10,7 +11,6 @@ import {
   open,
   phone,
   pressKey,
-  scrollThrough,
   sliderValue,
   type View,
 } from './kit.ts';
@@ -27,7 +27,7 @@ async function chapter(view: View = {}, hash = '') {
     `${inject('origin')}course/three-things-set-the-pull/${hash}`,
     view,
   );
-  await scrollThrough(visit.page);
+  await comeTo(visit.page, '#three-handles', '#slide-rule');
   return visit;
 }
 

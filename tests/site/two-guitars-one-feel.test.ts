@@ -9,6 +9,7 @@ import { asTarget, initialState, workshopInstrument } from '../../src/instrument
 import { sets } from '../../src/instrument/sets.ts';
 import * as physics from '../../src/physics/index.ts';
 import {
+  comeTo,
   desktop,
   dragWithFinger,
   dragWithMouse,
@@ -28,13 +29,7 @@ afterAll(() => browser.close());
 async function chapter({ viewport = phone, link = '' } = {}) {
   const address = `${inject('origin')}course/two-guitars-one-feel/${link}`;
   const visit = await open(browser, address, { viewport });
-  for (const id of ['two-necks', 'rule-map']) {
-    await visit.page.locator(`#${id}`).scrollIntoViewIfNeeded();
-    await visit.page.waitForFunction(
-      (name) => !document.querySelector(`#${name} astro-island[ssr]`),
-      id,
-    );
-  }
+  await comeTo(visit.page, '#two-necks', '#rule-map');
   return visit;
 }
 

@@ -142,15 +142,3 @@ test('the search says when nothing is found, and closes by Escape', async () => 
   await dialog.waitFor({ state: 'hidden' });
   await close();
 });
-
-test.each(['', 'course/', 'glossary/', 'start/', 'course/speaking-length/'])(
-  '/%s does not scroll sideways on a small phone',
-  async (path) => {
-    const { page, close } = await open(browser, inject('origin') + path, { viewport: smallPhone });
-    const over = await page.evaluate(
-      () => document.documentElement.scrollWidth - document.documentElement.clientWidth,
-    );
-    expect(over).toBe(0);
-    await close();
-  },
-);
