@@ -86,6 +86,25 @@ test('a gauge is pinned by its buttons or by typing, and handed back', async () 
   await gaugeField(page, 1).press('Enter');
   expect(await page.getByRole('alert').textContent()).toContain('nearest to 11.2 is 11');
   expect(await gaugeField(page, 1).inputValue()).toBe('11.2');
+  // Undo takes back the gauge below it, and what could not be read goes with it.
+  await page.getByRole('button', { name: 'Undo' }).click();
+  expect(await gaugeField(page, 1).inputValue()).toBe('9.5');
+  expect(await page.getByRole('alert').count()).toBe(0);
+  await close();
+});
+
+test('without scripts the sheet stands as an example, and nothing offers what it can’t do', async () => {
+  const { page, close } = await open(browser, `${inject('origin')}bench/`, {
+    viewport: desktop,
+    javaScript: false,
+  });
+  const offers = page.locator(
+    ':is(button, summary, [role="slider"], [type="checkbox"], [type="radio"]):visible',
+  );
+  expect(await offers.allTextContents()).toEqual([]);
+  expect(await page.locator('.stringing > table tbody tr').count()).toBe(
+    initialState.other.strings.length,
+  );
   await close();
 });
 
