@@ -4,6 +4,8 @@ import {
   compensate,
   fretError,
   frettedPath,
+  MOST_END_LENGTH,
+  MOST_STRETCH,
   responseOf,
   type Action,
   type Compensation,
@@ -21,8 +23,17 @@ export interface Intoned {
   readonly stiff: boolean;
 }
 
-/** Undefined where not even the stretch of a string is known, and where it breaks at its note. */
+/** Whether the model can say anything of it: a string that hangs slack has no pitch to be put right. */
+const isWithinModel = ({ stretch, endLength }: StringResponse): boolean =>
+  stretch <= MOST_STRETCH && endLength <= MOST_END_LENGTH;
+
+/** Undefined where not even the stretch of a string is known, where it breaks at its note, and where it hangs slack. */
 export function intoned(pull: Pull): Intoned | undefined {
+  const known = responding(pull);
+  return known && isWithinModel(known.response) ? known : undefined;
+}
+
+function responding(pull: Pull): Intoned | undefined {
   const { construction, tension, strain } = pull;
   if (strain === 'broken') return undefined;
   if (construction.kind !== 'measured')

@@ -3,7 +3,13 @@
  * Source: M. B. Anderson and R. G. Beausoleil, Journal of the Acoustical Society of America 156(1) 683 (2024); here the same
  * root mean square over the frets is made least by Newton's method on the exact errors, not on their expansion.
  */
-import { fretError, frettedPath, type Action, type StringResponse } from './intonation.ts';
+import {
+  FARTHEST_SETBACK,
+  fretError,
+  frettedPath,
+  type Action,
+  type StringResponse,
+} from './intonation.ts';
 import { inRange } from './guard.ts';
 
 export interface Compensation {
@@ -53,6 +59,9 @@ function newtonStep(f: (s: number, n: number) => number, s: number, n: number): 
   return [-gs / size, -gn / size];
 }
 
+const within = (setback: number): number =>
+  Math.min(FARTHEST_SETBACK - STEP, Math.max(STEP - FARTHEST_SETBACK, setback));
+
 /** Newton's step in the saddle alone. */
 function saddleStep(f: (s: number, n: number) => number, s: number): [number, number] {
   const [ahead, here, behind] = [f(s + STEP, 0), f(s, 0), f(s - STEP, 0)];
@@ -76,6 +85,9 @@ export function compensate({
   for (let round = 0; round < 50; round += 1) {
     let [ds, dn] =
       nut === 'kept' ? saddleStep(squares, saddle) : newtonStep(squares, saddle, shift);
+    // Beyond the model's reach the best place is at its end.
+    ds = within(saddle + ds) - saddle;
+    dn = within(shift + dn) - shift;
     // A step that makes things worse was too long.
     let next = squares(saddle + ds, shift + dn);
     while (next > least && Math.abs(ds) + Math.abs(dn) > 1e-10) {

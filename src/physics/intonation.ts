@@ -40,7 +40,13 @@ export interface FretError {
 }
 
 const heightRange = { min: 0, max: 0.1, unit: 'm' };
-const setbackRange = { min: -0.05, max: 0.05, unit: 'm' };
+/** Stretch constant and end length in m beyond which a string hangs rather than sounds, and the model has nothing to say. */
+export const MOST_STRETCH = 1e5;
+export const MOST_END_LENGTH = 0.1;
+
+/** How far either end of a string may be moved; m */
+export const FARTHEST_SETBACK = 0.05;
+const setbackRange = { min: -FARTHEST_SETBACK, max: FARTHEST_SETBACK, unit: 'm' };
 const cents = (ratio: number): number => 1200 * Math.log2(ratio);
 
 /** Stretch constant and end length of a string under `tension` N. Throws RangeError as `axialStiffness` and `bendingStiffness` do. */
@@ -94,8 +100,8 @@ export function fretError({
   response,
   ...action
 }: Action & { readonly fret: number; readonly response: StringResponse }): FretError {
-  inRange('response.stretch', response.stretch, { min: 0, max: 1e5 });
-  inRange('response.endLength', response.endLength, { min: 0, max: 0.1, unit: 'm' });
+  inRange('response.stretch', response.stretch, { min: 0, max: MOST_STRETCH });
+  inRange('response.endLength', response.endLength, { min: 0, max: MOST_END_LENGTH, unit: 'm' });
   const { open, sounding, strain } = frettedPath({ fret, ...action });
   const tighter = 1 + response.stretch * strain;
   const length = cents(open / sounding) - 100 * fret;

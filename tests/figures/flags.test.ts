@@ -1,8 +1,10 @@
+import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 
-import { intoned } from '../../src/instrument/intoned.ts';
+import { bestSaddle, errorAt, heightRange, intoned } from '../../src/instrument/intoned.ts';
 import { pullsOf } from '../../src/instrument/pulls.ts';
 import { initialState } from '../../src/instrument/workshop.ts';
+import { FARTHEST_SETBACK } from '../../src/physics/index.ts';
 import { describe as say, verdictOf } from '../../src/figures/flags/describe.ts';
 import { pitchJustNoticed } from '../../src/figures/flags/ear.ts';
 import {
@@ -18,6 +20,7 @@ import {
   saddleX,
   wide,
 } from '../../src/figures/flags/frame.ts';
+import { anyInstrument } from '../instrument/any-state.ts';
 import { centsNumber, formatSmall, parseSmall } from '../../src/figures/flags/words.ts';
 
 const plain = (text: string): string => text.replace(/\s/g, ' ');
@@ -56,6 +59,8 @@ describe('the saddles', () => {
     expect(saddleX(scale, scale.max)).toBeCloseTo(saddles.right, 9);
     expect(scale.max).toBeGreaterThan(0.0045);
     expect(saddleScale([]).max).toBe(0.003);
+    // A slack thick string: the sheet ends where the model does.
+    expect(saddleScale([0.04]).max).toBe(FARTHEST_SETBACK);
   });
   test.each([4, 6, 12])('of %s strings have a row each', (count) => {
     expect(saddleHeight(count) - saddles.top).toBeGreaterThan(count * rowOf(count) + 40);
@@ -80,4 +85,21 @@ test('the drawing says which way the saddle has to go', () => {
   expect(verdictOf({ ...shown, setback: 0.002 })).toMatch(/forward, towards the frets/);
   expect(plain(say(shown))).toMatch(/12: \+11\.0 cents/);
   expect(say({ ...shown, held: undefined })).toMatch(/no flag can be drawn/);
+});
+
+test('a saddle can be placed on any instrument that can be described, at any height', () => {
+  const anyHeight = fc.double({ ...heightRange, noNaN: true });
+  fc.assert(
+    fc.property(anyInstrument, anyHeight, (mine, height) => {
+      for (const pull of pullsOf(mine)) {
+        const held = intoned(pull);
+        if (!held || pull.strain === 'broken') continue;
+        const best = bestSaddle(held, height).saddleSetback;
+        const { max } = saddleScale([best]);
+        for (const setback of [best, max, Math.min(2 * best, FARTHEST_SETBACK)])
+          expect(Number.isFinite(errorAt(held, { height, setback, fret: 12 }).total)).toBe(true);
+      }
+    }),
+    { numRuns: 300 },
+  );
 });

@@ -14,7 +14,7 @@ export interface Shown {
 }
 
 export const UNKNOWN =
-  'Of this string only the weight is known, not how it stretches: no flag can be drawn.';
+  'How this string stretches is not known, or it hangs slack: no flag can be drawn.';
 
 export function verdictOf({ held, setback, best, errors, units }: Shown): string {
   if (!held) return UNKNOWN;

@@ -1,5 +1,5 @@
 /** Two sheets: the neck with a flag at each fret, and the saddles enlarged. */
-import { fretPosition } from '../../physics/index.ts';
+import { FARTHEST_SETBACK, fretPosition } from '../../physics/index.ts';
 import { pitchJustNoticed } from './ear.ts';
 
 interface Plan {
@@ -97,7 +97,8 @@ export interface SaddleScale {
 /** From a millimetre before the scale's end to well beyond the farthest saddle. */
 export function saddleScale(best: readonly number[]): SaddleScale {
   const min = -0.001;
-  const max = Math.max(0.003, 1.6 * Math.max(0, ...best));
+  // A slack thick string wants its saddle farther back than the model goes.
+  const max = Math.min(FARTHEST_SETBACK, Math.max(0.003, 1.6 * Math.max(0, ...best)));
   return { min, max, perMetre: (saddles.right - saddles.left) / (max - min) };
 }
 
