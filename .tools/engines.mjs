@@ -2,7 +2,7 @@
  * Two more browsers for the tests, each with an engine of its own: Firefox, and WebKit as GTK programs use it. One that
  * is not there is installed on Debian where that is possible, and else left out. FIREFOX, when set, decides.
  */
-import { accessSync, constants, existsSync, globSync } from 'node:fs';
+import { accessSync, constants, existsSync, readdirSync } from 'node:fs';
 import { delimiter, join } from 'node:path';
 
 import { run } from './toolchain.mjs';
@@ -21,6 +21,15 @@ const onPath = (name) =>
     .filter(Boolean)
     .map((folder) => join(folder, name))
     .find(isProgram);
+
+/** Paths of what a folder holds; none where it is no folder. */
+function entriesOf(folder) {
+  try {
+    return readdirSync(folder).map((name) => join(folder, name));
+  } catch {
+    return [];
+  }
+}
 
 /** Path of Firefox, or undefined. */
 export function findFirefox() {
@@ -42,11 +51,10 @@ export function findWebKit() {
   if (process.platform !== 'linux') return undefined;
   const driver = onPath('WebKitWebDriver');
   const screen = onPath('Xvfb');
-  const places = [
-    '/usr/lib/*/webkit2gtk-4.*/MiniBrowser',
-    '/usr/libexec/webkit2gtk-4.*/MiniBrowser',
-  ];
-  const browser = globSync(places).find(isProgram);
+  const browser = ['/usr/libexec', ...entriesOf('/usr/lib')]
+    .flatMap((folder) => entriesOf(folder).filter((each) => /webkit2gtk-4\.\d+$/.test(each)))
+    .map((folder) => join(folder, 'MiniBrowser'))
+    .find(isProgram);
   return driver && screen && browser ? { driver, browser, screen } : undefined;
 }
 
