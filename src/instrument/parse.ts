@@ -8,6 +8,7 @@ import {
   fromPoundsPerInch,
   noteName,
   noteNumber,
+  thousandths,
 } from '../physics/index.ts';
 import { drawerOf, nearestGauge } from './drawer.ts';
 import type { Family } from './families.ts';
@@ -190,12 +191,22 @@ export function parseGauge(text: string, kind: Gauge['kind'], family?: Family): 
     p: 'plain',
     plain: 'plain',
   };
-  const said = read && entryOf(kinds, read.unit);
-  if (!read || !said) return bad('Type a gauge in thousandths, such as 10, .010 or 46w.');
-  const thou = read.value < 0.3 ? read.value * 1000 : read.value;
+  const [, length = '', rest = ''] =
+    /^(mm|in|inch|inches|"|″)?\s*(.*)$/i.exec(read?.unit ?? '') ?? [];
+  const said = read && entryOf(kinds, rest);
+  if (!read || !said) return bad('Type a gauge in thousandths, such as 10, .010 or 46w, or in mm.');
+  const isMetric = length.toLowerCase() === 'mm';
+  const inThousandths = length === '' && read.value >= 0.3;
+  const thou = isMetric
+    ? thousandths(read.value / 1000)
+    : inThousandths
+      ? read.value
+      : read.value * 1000;
   const list = drawerOf(family).gauges[said];
   const near = nearestGauge(said, thou, family);
-  if (Math.abs(near - thou) > 0.01) {
+  // A gauge in mm is a rounded one: half a hundredth of a millimetre either way is the same string.
+  const slack = isMetric ? thousandths(5e-6) : 0.01;
+  if (Math.abs(near - thou) > slack) {
     return bad(
       `The drawer has ${said} gauges from ${list[0]} to ${list.at(-1)}; the nearest to ${Number(thou.toFixed(1))} is ${near}.`,
     );

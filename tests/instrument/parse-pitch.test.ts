@@ -87,10 +87,25 @@ describe('parseGauge', () => {
     expect(parseGauge(text, kind)).toEqual({ ok: false, message });
   });
 
-  it.each(['', 'thin', '10 mm'])('says how a gauge is written: “%s”', (text) => {
+  it.each([
+    ['0.25 mm', 'plain', 10],
+    ['0,33 mm', 'plain', 13],
+    ['1.17 mm w', 'wound', 46],
+    ['.010 in', 'plain', 10],
+    ['0.046" wound', 'wound', 46],
+  ] as const)('takes a gauge with its unit: “%s”', (text, kind, gauge) => {
+    expect(parseGauge(text, 'plain')).toEqual({ ok: true, value: { kind, gauge } });
+  });
+
+  it('says what the drawer has where a gauge in mm is none of it', () => {
+    const parsed = parseGauge('10 mm', 'plain');
+    expect(parsed.ok ? '' : parsed.message).toMatch(/^The drawer has plain gauges from 7 to 26/);
+  });
+
+  it.each(['', 'thin', '10 yd'])('says how a gauge is written: “%s”', (text) => {
     expect(parseGauge(text, 'plain')).toEqual({
       ok: false,
-      message: 'Type a gauge in thousandths, such as 10, .010 or 46w.',
+      message: 'Type a gauge in thousandths, such as 10, .010 or 46w, or in mm.',
     });
   });
 });

@@ -142,7 +142,7 @@ test('getting a sheet', async () => {
     formatDifference(first?.difference ?? 0),
     feltText(plan, 0),
   ].join(', ');
-  const refused = 'Type a gauge in thousandths, such as 10, .010 or 46w.';
+  const refused = 'Type a gauge in thousandths, such as 10, .010 or 46w, or in mm.';
   expect(reader.heard).toEqual(
     lines(
       '(Stringing sheet)',

@@ -37,6 +37,13 @@ const fold = (word: string): string =>
     .replace(/[’']s?$/u, '')
     .toLowerCase();
 
+/** Words of a question that no piece is about. */
+const asides = new Set(
+  'a an and are at do does for how i in is it its my of on or that the this to was what when where which why with your'.split(
+    ' ',
+  ),
+);
+
 const word = /[\p{L}\p{N}][\p{L}\p{N}\p{M}’'.]*[\p{L}\p{N}\p{M}]|[\p{L}\p{N}]/gu;
 
 const wordsOf = (text: string): string[] => text.match(word) ?? [];
@@ -71,7 +78,10 @@ export function finder(pieces: readonly Piece[]): (query: string) => Group[] {
   const index = new MiniSearch<Piece & { id: number }>({
     fields: ['title', 'page', 'text'],
     tokenize: wordsOf,
-    processTerm: (term) => fold(term) || null,
+    processTerm: (term) => {
+      const folded = fold(term);
+      return folded === '' || asides.has(folded) ? null : folded;
+    },
     searchOptions: {
       boost: { title: 4, page: 2 },
       prefix: (term) => term.length > 1,
@@ -86,14 +96,16 @@ export function finder(pieces: readonly Piece[]): (query: string) => Group[] {
     const every = index.search(query, { combineWith: 'AND' });
     const found = every.length > 0 ? every : index.search(query);
     const groups = new Map<string, Hit[]>();
+    // Who mistypes a word seldom mistypes its beginning, and another one is another word: ring is no string.
+    const beginnings = new Set(wordsOf(query).map((each) => fold(each)[0]));
     for (const { id, terms } of found) {
       const piece = pieces[Number(id)];
-      if (!piece) continue;
+      const matched = new Set(terms.filter((term) => beginnings.has(term[0])));
+      if (!piece || matched.size === 0) continue;
       const hits = groups.get(piece.page) ?? [];
       if (!groups.has(piece.page) && groups.size === PAGES) continue;
       groups.set(piece.page, hits);
       if (hits.length === HITS) continue;
-      const matched = new Set(terms);
       hits.push({
         title: marked(piece.title, matched),
         excerpt: excerptOf(piece.text, matched),
