@@ -48,11 +48,21 @@ export function courseMap(all: readonly Chapter[]): {
       throw new RangeError(`chapter ${chapter.number} needs "${late.id}"; permitted: earlier ones`);
     return { ...chapter, fret, string: names.indexOf(chapter.part), on };
   });
+  // What another needed chapter builds on already is not drawn again: the plan would be all lines.
+  const before = (station: Chapter): Set<string> =>
+    new Set(
+      (stations.find(({ id }) => id === station.id)?.on ?? []).flatMap((each) => [
+        each.id,
+        ...before(each),
+      ]),
+    );
+  const isDrawn = (from: Chapter, { on }: Station): boolean =>
+    on.some(({ id }) => id === from.id) && !on.some((other) => before(other).has(from.id));
   return {
     parts: names.map((name) => ({ name, stations: stations.filter((s) => s.part === name) })),
     stations,
     lines: stations.flatMap((to) =>
-      stations.filter((s) => to.on.some(({ id }) => id === s.id)).map((from) => ({ from, to })),
+      stations.filter((from) => isDrawn(from, to)).map((from) => ({ from, to })),
     ),
   };
 }

@@ -8,24 +8,36 @@ function* besides(element: Element): Generator<Element> {
   }
 }
 
-/** The share of the screen's width at which every drawing of the figure is in sight as a whole. */
-function fit(figure: HTMLElement): void {
+/** How much smaller than it could be a drawing may get so that what stands below it is in sight too. */
+const LEAST = 0.7;
+const NARROWEST = 0.2;
+
+/** The largest share of the screen's width, up to `high`, at which something fits; it is left set. */
+function largest(figure: HTMLElement, high: number, fits: () => boolean): number {
   const set = (share: number) => figure.style.setProperty('--share', String(share));
-  const fits = () => {
-    const room = figure.clientHeight - (figure.querySelector('.figure-head')?.clientHeight ?? 0);
+  let [fitting, tooLarge] = [NARROWEST, high];
+  set(high);
+  if (fits()) return high;
+  for (let i = 0; i < 7; i += 1) {
+    const middle = (fitting + tooLarge) / 2;
+    set(middle);
+    if (fits()) fitting = middle;
+    else tooLarge = middle;
+  }
+  set(fitting);
+  return fitting;
+}
+
+/** Brings every drawing of the figure into sight as a whole, and all of the figure where that costs little. */
+function fit(figure: HTMLElement): void {
+  const head = figure.querySelector('.figure-head');
+  const drawn = () => {
+    const room = figure.clientHeight - (head?.clientHeight ?? 0);
     return [...figure.querySelectorAll('.stage')].every(({ clientHeight }) => clientHeight <= room);
   };
-  let low = 0.2;
-  let high = 1;
-  set(high);
-  if (fits()) return;
-  for (let i = 0; i < 7; i += 1) {
-    const middle = (low + high) / 2;
-    set(middle);
-    if (fits()) low = middle;
-    else high = middle;
-  }
-  set(low);
+  const share = largest(figure, 1, drawn);
+  const whole = largest(figure, share, () => figure.scrollHeight <= figure.clientHeight);
+  if (whole < LEAST * share) figure.style.setProperty('--share', String(share));
 }
 
 /** Begins; returns what ends it. `onend` is called however it ends. */
