@@ -6,10 +6,13 @@ import { contents, sideways } from './contents.ts';
 import { desktop, launch, open, phone, scrollThrough, smallPhone, type Visit } from './kit.ts';
 import { pages } from './pages.ts';
 import { watchShifts } from './shifts.ts';
+import { centre, fingersOn, standing } from './touch.ts';
 import { firstView, fontBytes, scriptBytes } from './weights.ts';
 
 const kilobyte = 1000;
 const still = { by: 0, elements: [] };
+/** Where a phone may take a swipe for a step back. */
+const EDGE = 24;
 
 let browser: Browser;
 beforeAll(async () => {
@@ -103,9 +106,14 @@ describe.each(pages())('/%s', (path) => {
       const text = () => handle.getAttribute('aria-valuetext');
       const name = (await handle.getAttribute('aria-label')) ?? '';
       const said = [await text()];
+      const isDrawn = await handle.evaluate((each) => 'handle' in each.dataset);
       for (const key of ['ArrowRight', 'PageDown', 'Home', 'End']) {
         await handle.press(key);
         said.push(await text());
+        if (!isDrawn || (key !== 'Home' && key !== 'End')) continue;
+        const { x, width } = (await handle.boundingBox()) ?? { x: 0, width: 0 };
+        expect(Math.round(x), `${name} at ${key}`).toBeGreaterThanOrEqual(EDGE);
+        expect(Math.round(x + width), `${name} at ${key}`).toBeLessThanOrEqual(phone.width - EDGE);
       }
       expect(name).not.toBe('');
       expect(new Set(said).size, `${name}: ${said.join(' | ')}`).toBeGreaterThan(1);
@@ -118,5 +126,19 @@ describe.each(pages())('/%s', (path) => {
 
   test('has no barrier that axe knows of, narrow or wide, light or dark', async () => {
     expect(await allBarriers(visit.page, [desktop, phone])).toEqual([]);
+  });
+
+  test('is scrolled by no finger on a handle, in a figure or in prose', async () => {
+    const { page, problems } = visit;
+    const fingers = await fingersOn(page);
+    for (const handle of await page.locator(':is([role="slider"], .grip):visible').all()) {
+      const name = await handle.evaluate((e) => e.dataset.handle ?? e.getAttribute('aria-label'));
+      const at = await centre(handle);
+      const across = { x: 10, y: at.y > phone.height / 2 ? -120 : 120 };
+      await fingers.swipe([at], [across], { steps: 4 });
+      expect(await page.evaluate(() => window.takenBack), name ?? '').toBe(0);
+    }
+    expect((await standing(page)).selected).toBe('');
+    expect(problems).toEqual([]);
   });
 });

@@ -1,9 +1,8 @@
 /** A finger on a handle moves the handle alone; a finger beside it, and two fingers anywhere else, are the page's. */
-import type { Browser, Locator, Page } from 'playwright-core';
+import type { Browser } from 'playwright-core';
 import { afterAll, beforeAll, expect, inject, test } from 'vitest';
 
-import { launch, phone, pressKey, sliderValue, type Step } from './kit.ts';
-import { htmlOf, pages } from './pages.ts';
+import { launch, sliderValue, type Step } from './kit.ts';
 import { besideHandles, centre, groundOf, onPhone, standing } from './touch.ts';
 
 let browser: Browser;
@@ -12,10 +11,8 @@ beforeAll(async () => {
 });
 afterAll(() => browser.close());
 
-const visit = (path: string) => onPhone(browser, inject('origin') + path);
+const visit = (path: string, figure: string) => onPhone(browser, inject('origin') + path, figure);
 
-/** Where a browser may take a swipe for a step back. */
-const EDGE = 24;
 // A busy machine scrolls late.
 // Of a swipe of 150 px a browser takes some for telling it from a tap, and two fingers count less than one.
 const SCROLLS = 40;
@@ -28,39 +25,44 @@ const kinds = [
   {
     kind: 'slides along',
     path: 'course/three-things-set-the-pull/',
+    figure: '#three-handles',
     handle: '#three-handles [data-handle="length"]:visible',
     by: { x: -50, y: 90 },
   },
   {
     kind: 'slides up and down',
     path: 'course/three-things-set-the-pull/',
+    figure: '#three-handles',
     handle: '#three-handles [data-handle="pitch"]:visible',
     by: { x: 60, y: 60 },
   },
   {
     kind: 'turns',
     path: 'course/pitch/',
+    figure: '#the-octave',
     handle: '[data-handle="turn"]:visible',
     by: { x: 60, y: -60 },
   },
   {
     kind: 'roams',
     path: 'course/going-low/',
+    figure: '#three-roads',
     handle: '[data-handle="point"]:visible',
     by: { x: -40, y: -70 },
   },
   {
     kind: 'is a number in prose',
     path: 'course/three-things-set-the-pull/',
+    figure: '.prose p:has([role="slider"])',
     handle: 'p [role="slider"]:visible',
     by: { x: 40, y: 90 },
   },
-] satisfies { kind: string; path: string; handle: string; by: Step }[];
+] satisfies { kind: string; path: string; figure: string; handle: string; by: Step }[];
 
 test.each(kinds)(
   'a handle that $kind is moved by its finger alone, and the page is not',
   async (each) => {
-    const { page, fingers, problems, close } = await visit(each.path);
+    const { page, fingers, problems, close } = await visit(each.path, each.figure);
     const handle = page.locator(each.handle).first();
     const { by } = each;
     const at = await centre(handle);
@@ -97,36 +99,6 @@ test.each(kinds)(
   },
 );
 
-/** Every handle of a page that is drawn now, its exercises' too. */
-const handles = (page: Page): Locator => page.locator(':is([role="slider"], .grip):visible');
-
-test.each(pages().filter((path) => /role="slider"|class="grip/.test(htmlOf(path))))(
-  '/%s is scrolled by no handle, and keeps them from the edges of a phone',
-  async (path) => {
-    const { page, fingers, problems, close } = await visit(path);
-    const all = handles(page);
-    for (let i = 0; i < (await all.count()); i += 1) {
-      const handle = all.nth(i);
-      const name = await handle.evaluate((e) => e.dataset.handle ?? e.getAttribute('aria-label'));
-      const at = await centre(handle);
-      await fingers.swipe([at], [{ x: 10, y: at.y > phone.height / 2 ? -120 : 120 }], {
-        steps: 4,
-      });
-      expect(await page.evaluate(() => window.takenBack), name ?? '').toBe(0);
-      if (!(await handle.evaluate((e) => e.matches('[data-handle]')))) continue;
-      for (const key of ['Home', 'End']) {
-        await pressKey(handle, key);
-        const { x, width } = (await handle.boundingBox()) ?? { x: 0, width: 0 };
-        expect(Math.round(x), `${name} at ${key}`).toBeGreaterThanOrEqual(EDGE);
-        expect(Math.round(x + width), `${name} at ${key}`).toBeLessThanOrEqual(phone.width - EDGE);
-      }
-    }
-    expect((await standing(page)).selected).toBe('');
-    expect(problems).toEqual([]);
-    await close();
-  },
-);
-
 const drawings = [
   ['course/three-things-set-the-pull/', '#three-handles'],
   ['course/pitch/', '#the-octave'],
@@ -138,7 +110,7 @@ const drawings = [
 test.each(drawings)(
   'over /%s%s fingers beside the handles are the page’s',
   async (path, figure) => {
-    const { page, fingers, close } = await visit(path);
+    const { page, fingers, close } = await visit(path, figure);
     const stage = page.locator(`${figure} .stage:visible`).first();
     const values = () =>
       page

@@ -1,7 +1,7 @@
 /** Fingers on a phone: several at once, as a browser hears of them, and what they did to the page. */
 import type { Browser, CDPSession, Locator, Page } from 'playwright-core';
 
-import { open, path, phone, scrollThrough, type Step, type Visit } from './kit.ts';
+import { comeTo, open, path, phone, type Step, type Visit } from './kit.ts';
 
 declare global {
   interface Window {
@@ -25,21 +25,29 @@ export interface Fingers {
   send: (type: 'touchStart' | 'touchMove' | 'touchEnd', points: readonly Point[]) => Promise<void>;
 }
 
-/** A page on a phone that scrolls and zooms as a phone does, every figure of it alive. */
+/** A page on a phone that scrolls and zooms as a phone does, one figure of it alive. */
 export async function onPhone(
   browser: Browser,
   url: string,
+  figure: string,
 ): Promise<Visit & { fingers: Fingers }> {
-  const visit = await open(browser, url, { viewport: phone, before: countTakenBack });
-  const session = await visit.page.context().newCDPSession(visit.page);
+  const visit = await open(browser, url, { viewport: phone });
+  const fingers = await fingersOn(visit.page);
+  await comeTo(visit.page, figure);
+  return { ...visit, fingers };
+}
+
+/** Makes an open page one of a phone. */
+export async function fingersOn(page: Page): Promise<Fingers> {
+  await page.evaluate(countTakenBack);
+  const session = await page.context().newCDPSession(page);
   await session.send('Emulation.setDeviceMetricsOverride', {
     ...phone,
     deviceScaleFactor: 2,
     mobile: true,
   });
   await session.send('Emulation.setTouchEmulationEnabled', { enabled: true, maxTouchPoints: 5 });
-  await scrollThrough(visit.page);
-  return { ...visit, fingers: fingersOf(session) };
+  return fingersOf(session);
 }
 
 function countTakenBack(): void {
