@@ -52,10 +52,8 @@ test.each([
   'bench/',
   'course/',
   'course/three-things-set-the-pull/',
-  'course/two-guitars-one-feel/',
   'reference/frets/',
   'glossary/',
-  'start/',
   '404.html',
 ])('/%s stands, whatever its link carries', async (path) => {
   const [first, ...others] = hostile;
@@ -77,7 +75,7 @@ test.each([
 });
 
 // By the address itself, when nothing has been read before: one of each sort.
-const opened = hostile.filter((_, i) => i % 3 === 0);
+const opened = hostile.filter((_, i) => i % 4 === 0);
 
 test.each(opened.map((link) => [link.slice(0, 40), link]))(
   'the bench opens by %s',

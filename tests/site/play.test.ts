@@ -9,7 +9,7 @@ import { launch, open } from './kit.ts';
 import { pages } from './pages.ts';
 import { playOn, watchPlay, wrongOn } from './playground.ts';
 
-const { SEED = '1', ACTS = '20' } = process.env;
+const { SEED = '1', ACTS = '14' } = process.env;
 const seed = SEED === 'random' ? Date.now() % 1e6 : Number(SEED);
 
 // What a page brings when it is asked for, as the search, counts too.
