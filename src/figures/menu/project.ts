@@ -8,36 +8,37 @@ function* besides(element: Element): Generator<Element> {
   }
 }
 
-/** How much smaller than it could be a drawing may get so that what stands below it is in sight too. */
-const LEAST = 0.7;
-const NARROWEST = 0.2;
+/** Shares of the screen's width that are tried, the largest first. */
+const shares = Array.from({ length: 13 }, (_, i) => 1 - i * 0.05);
 
-/** The largest share of the screen's width, up to `high`, at which something fits; it is left set. */
-function largest(figure: HTMLElement, high: number, fits: () => boolean): number {
-  const set = (share: number) => figure.style.setProperty('--share', String(share));
-  let [fitting, tooLarge] = [NARROWEST, high];
-  set(high);
-  if (fits()) return high;
-  for (let i = 0; i < 7; i += 1) {
-    const middle = (fitting + tooLarge) / 2;
-    set(middle);
-    if (fits()) fitting = middle;
-    else tooLarge = middle;
-  }
-  set(fitting);
-  return fitting;
+/** How much of what is drawn can be seen without scrolling, from 0 to 1. */
+function seen(figure: HTMLElement): number {
+  const { bottom: end } = figure.getBoundingClientRect();
+  const boxes = [...figure.querySelectorAll('.stage')]
+    .map((stage) => stage.getBoundingClientRect())
+    .filter(({ height }) => height > 0);
+  const sum = (of: (box: DOMRect) => number) => boxes.reduce((all, box) => all + of(box), 0);
+  const shown = sum(({ top, bottom, width }) => width * Math.max(0, Math.min(bottom, end) - top));
+  return (
+    shown /
+    Math.max(
+      1,
+      sum(({ width, height }) => width * height),
+    )
+  );
 }
 
-/** Brings every drawing of the figure into sight as a whole, and all of the figure where that costs little. */
+/** Makes the figure as wide as all of its drawings can be seen, or most of them where that is not to be had. */
 function fit(figure: HTMLElement): void {
-  const head = figure.querySelector('.figure-head');
-  const drawn = () => {
-    const room = figure.clientHeight - (head?.clientHeight ?? 0);
-    return [...figure.querySelectorAll('.stage')].every(({ clientHeight }) => clientHeight <= room);
-  };
-  const share = largest(figure, 1, drawn);
-  const whole = largest(figure, share, () => figure.scrollHeight <= figure.clientHeight);
-  if (whole < LEAST * share) figure.style.setProperty('--share', String(share));
+  figure.scrollTop = 0;
+  let best = { share: 1, shown: 0 };
+  for (const share of shares) {
+    figure.style.setProperty('--share', String(share));
+    const shown = seen(figure);
+    if (shown > best.shown + 0.001) best = { share, shown };
+    if (shown > 0.999) break;
+  }
+  figure.style.setProperty('--share', String(best.share));
 }
 
 /** Begins; returns what ends it. `onend` is called however it ends. */
