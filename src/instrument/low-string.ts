@@ -5,6 +5,7 @@ import {
   felt,
   feelOf,
   inharmonicity,
+  MOST_INHARMONICITY,
   nearestPull,
   noteFrequency,
   noteNumber,
@@ -72,13 +73,15 @@ export const massFactor = (semitones: number): number => 2 ** (semitones / 6);
 function strung(pull: Pull, own: number): LowStrung {
   const { construction, speakingLength, frequency, tension } = pull;
   const stiff = construction.kind !== 'measured' || construction.bendingStiffness !== undefined;
-  const b = stiff
+  const found = stiff
     ? inharmonicity({
         speakingLength,
         tension,
         bendingStiffness: bendingStiffness(construction),
       })
     : undefined;
+  // A bar has no partials to drift.
+  const b = found !== undefined && found <= MOST_INHARMONICITY ? found : undefined;
   const change = tension / own - 1;
   return {
     ...pull,

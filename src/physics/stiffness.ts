@@ -7,7 +7,9 @@ import { inRange, speakingLengthRange, tensionRange } from './guard.ts';
 import { frequency as frequencyOf } from './tension.ts';
 
 const stiffnessRange = { min: 0, max: 1e3, unit: 'N m²' };
-const inharmonicityRange = { min: 0, max: 1 };
+/** Inharmonicity from which a wire rings as a bar does, and is a string no more. */
+export const MOST_INHARMONICITY = 1;
+const inharmonicityRange = { min: 0, max: MOST_INHARMONICITY };
 const partialRange = { min: 1, max: 10_000, whole: true };
 
 /** Inharmonicity coefficient B, without unit. Throws RangeError naming an argument that lies outside. Source: Fletcher 1964. */

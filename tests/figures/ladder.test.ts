@@ -27,6 +27,7 @@ import { limits } from '../../src/instrument/limits.ts';
 import type { State } from '../../src/instrument/schema.ts';
 import { initialState, workshop, workshopInstrument } from '../../src/instrument/workshop.ts';
 import { linearDensity, partials } from '../../src/physics/index.ts';
+import { anyInstrument } from '../instrument/any-state.ts';
 
 const on = (id: string, string = 0): State => ({
   ...initialState,
@@ -187,4 +188,17 @@ test('a drift is that of the factor sqrt(1 + B n²), worked by hand', () => {
   const string = { bending: 0, end: 0, inharmonicity: 1e-4 };
   // 1200 log2 of sqrt(1.01) is 600 times 0.0143553.
   expect(driftOf(string, 10)).toBeCloseTo(8.6132, 3);
+});
+
+test('any string that can be described has a ladder, or is said to have none', () => {
+  fc.assert(
+    fc.property(anyInstrument, fc.nat(11), (mine, at) => {
+      const state = { ...initialState, mine, trial: { string: at % mine.strings.length } };
+      const { own, bare } = viewOf(state);
+      for (const each of [own, bare])
+        if (each) expect(Number.isFinite(driftOf(each, PARTIALS))).toBe(true);
+      expect(ladderRows(viewOf(state))).toHaveLength(PARTIALS);
+    }),
+    { numRuns: 300 },
+  );
 });

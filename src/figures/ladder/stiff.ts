@@ -7,6 +7,7 @@ import {
   centsOfPartial,
   endLength,
   inharmonicity,
+  MOST_INHARMONICITY,
   material,
   thousandths,
   type PlainString,
@@ -58,21 +59,21 @@ export const bareWire = (linearDensity: number): PlainString => ({
   material: 'musicWire',
 });
 
-/** Undefined where nobody has said how stiff the string is. */
+const isString = ({ inharmonicity: b }: Stiffness): boolean => b <= MOST_INHARMONICITY;
+
+/** Undefined where nobody has said how stiff the string is, and where it is too slack and thick to sound as one. */
 export function ownStiffness(pull: Pull): Stiffness | undefined {
   const { construction: c } = pull;
   if (c.kind === 'measured' && c.bendingStiffness === undefined) return undefined;
-  return stiffnessOf(pull, bendingStiffness(c));
+  const own = stiffnessOf(pull, bendingStiffness(c));
+  return isString(own) ? own : undefined;
 }
 
 export function bareStiffness(pull: Pull): Bare | undefined {
   if (pull.construction.kind !== 'wound') return undefined;
   const wire = bareWire(pull.linearDensity);
-  return {
-    ...stiffnessOf(pull, bendingStiffness(wire)),
-    gauge: thousandths(wire.diameter),
-    pull,
-  };
+  const bare = stiffnessOf(pull, bendingStiffness(wire));
+  return isString(bare) ? { ...bare, gauge: thousandths(wire.diameter), pull } : undefined;
 }
 
 const lowestBare = once(({ mine }: State): Bare | undefined => {
