@@ -152,6 +152,7 @@ test('a typed value does the same, and a wrong one stays in its field with a rea
 
 test('a number in the prose moves the drawing', async () => {
   const { page, close } = await chapter({ viewport: desktop });
+  await comeTo(page, 'p:has([role="slider"])');
   const number = page.locator('p [role="slider"]').first();
   await dragWithMouse(number, { x: -60 });
   const { now } = await sliderValue(handle(page, 'length'));
