@@ -1,8 +1,8 @@
 /** A browser for the tests: one that is installed, or Debian's chromium where it can be installed. */
-import { accessSync, constants, existsSync } from 'node:fs';
+import { existsSync } from 'node:fs';
 import { delimiter, join } from 'node:path';
 
-import { Advice, run } from './toolchain.mjs';
+import { Advice, isProgram, run } from './toolchain.mjs';
 
 const names = [
   'chromium',
@@ -39,15 +39,6 @@ function candidates() {
     (name) => `/Applications/${name}.app/Contents/MacOS/${name}`,
   );
   return [...applications, ...onPath];
-}
-
-function isProgram(path) {
-  try {
-    accessSync(path, constants.X_OK);
-    return true;
-  } catch {
-    return false;
-  }
 }
 
 /** Path of a Chromium-like browser, or undefined. The variable CHROME, when set, decides. */

@@ -2,19 +2,10 @@
  * Two more browsers for the tests, each with an engine of its own: Firefox, and WebKit as GTK programs use it. One that
  * is not there is installed on Debian where that is possible, and else left out. FIREFOX, when set, decides.
  */
-import { accessSync, constants, existsSync, readdirSync } from 'node:fs';
+import { existsSync, readdirSync } from 'node:fs';
 import { delimiter, join } from 'node:path';
 
-import { run } from './toolchain.mjs';
-
-function isProgram(path) {
-  try {
-    accessSync(path, constants.X_OK);
-    return true;
-  } catch {
-    return false;
-  }
-}
+import { isProgram, run } from './toolchain.mjs';
 
 const onPath = (name) =>
   [...(process.env.PATH ?? '').split(delimiter), '/usr/bin', '/usr/local/bin']

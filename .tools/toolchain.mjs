@@ -4,7 +4,7 @@
  */
 import { AsyncLocalStorage } from 'node:async_hooks';
 import { spawn } from 'node:child_process';
-import { existsSync, readFileSync, realpathSync } from 'node:fs';
+import { accessSync, constants, existsSync, readFileSync, realpathSync } from 'node:fs';
 import { delimiter, dirname, join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 
@@ -62,6 +62,16 @@ export function tool(name, args, { packageName = name, env = {} } = {}) {
   const path = [dirname(node), process.env.PATH].join(delimiter);
   const quiet = { ASTRO_TELEMETRY_DISABLED: '1', PATH: path };
   return run(node, [commandPath(name, packageName), ...args], { env: { ...quiet, ...env } });
+}
+
+/** True when `path` is a program that can be run. */
+export function isProgram(path) {
+  try {
+    accessSync(path, constants.X_OK);
+    return true;
+  } catch {
+    return false;
+  }
 }
 
 /** True when the module at `url` is the script that Node was started with. */
