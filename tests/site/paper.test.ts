@@ -67,6 +67,8 @@ describe.each(sheets)('/%s on paper', (path) => {
         .filter((each) => each.host !== window.location.host)
         .map((each) => each.href),
     );
+    // It cites a source that can be opened: on paper without any, the rest would hold of nothing.
+    if (path === 'course/bending/') expect(addresses.length).toBeGreaterThan(0);
     const missing = addresses.filter((address) => !whole.includes(packed(address)));
     expect(missing).toEqual([]);
   });
