@@ -22,13 +22,13 @@ const base = process.env.SITE_BASE ?? '/';
 const chunks = [
   {
     name: 'core',
-    test: /node_modules\/svelte|content\/data|src\/instrument\/(store|link\.|storage|workshop|usual|families|format|limits|once)|src\/physics\/(guard|pitch|units)/,
+    test: /node_modules\/svelte|content\/data|src\/instrument\/(store|moving|link\.|storage|workshop|usual|families|format|limits|once)|src\/physics\/(guard|pitch|units)/,
     minShareCount: 10,
     priority: 2,
   },
   {
     name: 'figures',
-    test: /src\/(figures\/kit\/(grip|slide|stops|Ring|Handle|Stage|Said|moving|sight|reading|StringBar|WrapPattern|neck|strings)|instrument\/(drawer|pulls)|physics\/(construction|materials|strength|tension))/,
+    test: /src\/(figures\/kit\/(grip|slide|stops|Ring|Handle|Stage|Said|follower|StringBar|WrapPattern|neck|strings)|instrument\/(drawer|pulls)|physics\/(construction|materials|strength|tension))/,
     minShareCount: 6,
     priority: 1,
   },

@@ -1,4 +1,5 @@
 /** The string in hand: as it is on the reader's instrument, and as the figures try it out. */
+import { once } from '../instrument/once.ts';
 import { lengthOf, pullOf, type Pull } from '../instrument/pulls.ts';
 import type { Drawn, DrawnName } from '../instrument/drawn.ts';
 import type { State, Trial } from '../instrument/schema.ts';
@@ -22,7 +23,7 @@ export const mainScale = (state: Pick<State, 'mine'>): number => state.mine.scal
 export const lengthRatioOf = (state: Played): number =>
   (state.trial.length ?? mainScale(state)) / mainScale(state);
 
-export function triedOf(state: Played): Tried {
+export const triedOf = once((state: Played): Tried => {
   const { mine, trial } = state;
   const index = Math.min(trial.string, mine.strings.length - 1);
   const string = mine.strings[index];
@@ -38,7 +39,7 @@ export function triedOf(state: Played): Tried {
     speakingLength: speakingLength * lengthRatio,
   });
   return { index, own, tried, lengthRatio };
-}
+});
 
 /** What drawings try on one gauge, and on one string: it goes when another is taken in hand. */
 const ofOneGauge: readonly DrawnName[] = ['jaw'];

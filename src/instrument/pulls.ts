@@ -10,6 +10,7 @@ import {
   type Strain,
 } from '../physics/index.ts';
 import { constructionOf } from './drawer.ts';
+import { once } from './once.ts';
 import type { Gauge, Instrument, Target } from './schema.ts';
 
 export interface Pull {
@@ -38,6 +39,11 @@ export function lengthOf(
   return stringScale({ treble, bass, index, count: instrument.strings.length });
 }
 
+const built = once((gauge: Gauge) => {
+  const construction = constructionOf(gauge);
+  return { construction, density: linearDensity(construction) };
+});
+
 /** The pull of one string of this gauge, length (m) and note. */
 export function pullOf({
   gauge,
@@ -50,9 +56,8 @@ export function pullOf({
   a4: number;
   speakingLength: number;
 }): Pull {
-  const construction = constructionOf(gauge);
+  const { construction, density } = built(gauge);
   const frequency = noteFrequency(note, a4);
-  const density = linearDensity(construction);
   const pull = tension({ speakingLength, frequency, linearDensity: density });
   const share = strengthShare({ construction, tension: pull });
   return {

@@ -3,6 +3,7 @@
  * Snapshots are immutable; a figure reads `store.state` and writes through `set`, `commit` and `change`.
  */
 import { encode } from './link.ts';
+import { atBeat } from './moving.svelte.ts';
 import type { State } from './schema.ts';
 import { recall, remember } from './storage.ts';
 import { initialState } from './workshop.ts';
@@ -26,6 +27,11 @@ class Store {
 
   get state(): State {
     return this.#state;
+  }
+
+  /** What words and numbers tell: `state`, but in a drag at every beat only. */
+  get lettered(): State {
+    return atBeat(() => this.#state);
   }
 
   /** What the last commit left: for what need not be worked out at every step of a drag. */

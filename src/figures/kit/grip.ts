@@ -3,7 +3,7 @@
  * before, and what the keys have changed is settled when the key comes up. What a place or a key means, the handle says.
  */
 import type { Attachment } from 'svelte/attachments';
-import { moving } from './moving.svelte.ts';
+import { moving } from '../../instrument/moving.svelte.ts';
 
 export interface Drag {
   readonly move: (event: PointerEvent) => void;
@@ -33,7 +33,9 @@ export function grip({ begin, key, done }: Grip): Attachment<HTMLElement> {
       moving.begin();
     };
     const move = (event: PointerEvent): void => {
-      if (held?.pointer === event.pointerId) held.drag.move(event);
+      if (held?.pointer !== event.pointerId) return;
+      held.drag.move(event);
+      moving.step();
     };
     const release = (): void => {
       held = undefined;

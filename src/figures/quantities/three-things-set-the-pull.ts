@@ -59,8 +59,9 @@ const nextMass = (s: State): number => {
 const massOf = (gauge: number): number => linearDensity(constructionOf({ kind: 'plain', gauge }));
 
 /** A whole number with its thousands set apart. */
+const thousands = new Intl.NumberFormat('en');
 const grouped = (value: number): string =>
-  Math.round(value).toLocaleString('en').replaceAll(',', '\u00a0');
+  thousands.format(Math.round(value)).replaceAll(',', '\u00a0');
 
 /** What unit weight times speed squared is divided by, to be a pull in the reader's unit. */
 const divisors: Readonly<Record<Units, string>> = {

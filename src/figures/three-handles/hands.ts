@@ -3,6 +3,7 @@ import { bareGauge, drawerOf, nearestGauge } from '../../instrument/drawer.ts';
 import { formatGauge, formatLength, formatNote } from '../../instrument/format.ts';
 import { parseAnyLength, parseGauge, parseNote, type Parsed } from '../../instrument/parse.ts';
 import { limits } from '../../instrument/limits.ts';
+import { once } from '../../instrument/once.ts';
 import type { Gauge, State } from '../../instrument/schema.ts';
 import { noteName, noteNumber } from '../../physics/index.ts';
 import { lengthDomain } from '../monochord/frame.ts';
@@ -28,7 +29,7 @@ const ABOVE = 5;
 
 const same = (a: number, b: number): boolean => Math.abs(a - b) <= 1e-6 * Math.abs(b);
 
-export function lengthHand(state: State): Hand {
+export const lengthHand = once((state: State): Hand => {
   const { own, tried } = triedOf(state);
   // A trial names the treble side's length; a string of a multi-scale instrument shows its own.
   const share = own.speakingLength / mainScale(state);
@@ -42,7 +43,7 @@ export function lengthHand(state: State): Hand {
     label: 'Speaking length',
     text: formatLength(tried.speakingLength, state.units),
   };
-}
+});
 
 export function setLength(state: State, metres: number): State {
   const { own } = triedOf(state);
@@ -53,7 +54,7 @@ export function setLength(state: State, metres: number): State {
   return withTrial(state, { length });
 }
 
-export function noteHand(state: State): Hand {
+export const noteHand = once((state: State): Hand => {
   const { own, tried } = triedOf(state);
   const at = noteNumber(own.note);
   return {
@@ -67,7 +68,7 @@ export function noteHand(state: State): Hand {
     label: 'Pitch',
     text: formatNote(tried.note),
   };
-}
+});
 
 export function setNote(state: State, number: number): State {
   const { own } = triedOf(state);
@@ -76,7 +77,7 @@ export function setNote(state: State, number: number): State {
 }
 
 /** The drawer's gauges of the kind in hand from half the string's own to twice it, and its own among them. */
-export function gaugeHand(state: State): Hand {
+export const gaugeHand = once((state: State): Hand => {
   const { own, tried } = triedOf(state);
   const { kind, gauge, family } = tried.gauge;
   const at = own.gauge.gauge;
@@ -96,7 +97,7 @@ export function gaugeHand(state: State): Hand {
     label: 'Gauge',
     text: formatGauge(tried.gauge),
   };
-}
+});
 
 const setWhole = (state: State, gauge: Gauge): State => {
   const { own } = triedOf(state);

@@ -1,0 +1,68 @@
+/** Whether a handle is under a pointer now: what need not follow every step of a drag waits for its beat, or for its end. */
+import { untrack } from 'svelte';
+
+/** ms from beat to beat */
+const BEAT = 100;
+/** ms that a beat comes after a step at the least, so that lines and letters don't share a frame */
+const LEAD = 30;
+
+class Moving {
+  #any = $state(false);
+  #by: object | undefined = $state.raw();
+  #beat = $state(0);
+  #last = 0;
+  #timer: ReturnType<typeof setTimeout> | undefined;
+
+  get any(): boolean {
+    return this.#any;
+  }
+
+  /** Counts the beats. Read it to follow them. */
+  get beat(): number {
+    return this.#beat;
+  }
+
+  /** The figure whose handle it is, once it has moved. */
+  get by(): object | undefined {
+    return this.#by;
+  }
+
+  set by(figure: object | undefined) {
+    this.#by = figure;
+  }
+
+  begin(): void {
+    this.#any = true;
+    this.#by = undefined;
+  }
+
+  /** A step of a drag: the next beat will tell of it. */
+  step(): void {
+    this.#timer ??= setTimeout(
+      () => {
+        this.#timer = undefined;
+        this.#last = performance.now();
+        this.#beat += 1;
+      },
+      Math.max(LEAD, this.#last + BEAT - performance.now()),
+    );
+  }
+
+  end(): void {
+    clearTimeout(this.#timer);
+    this.#timer = undefined;
+    this.#any = false;
+  }
+}
+
+export const moving = new Moving();
+
+/**
+ * A value as words and numbers tell it: in a drag it follows at every beat only, since text costs more than lines and cannot
+ * be read as fast. Call it where reads are tracked, in `$derived` or in markup.
+ */
+export function atBeat<T>(get: () => T): T {
+  if (!moving.any) return get();
+  void moving.beat;
+  return untrack(get);
+}
