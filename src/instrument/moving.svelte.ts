@@ -10,7 +10,7 @@ class Moving {
   #any = $state(false);
   #by: object | undefined = $state.raw();
   #beat = $state(0);
-  #last = 0;
+  #last = -Infinity;
   #timer: ReturnType<typeof setTimeout> | undefined;
 
   get any(): boolean {
@@ -34,6 +34,7 @@ class Moving {
   begin(): void {
     this.#any = true;
     this.#by = undefined;
+    this.#last = -Infinity;
   }
 
   /** A step of a drag: the next beat will tell of it. */

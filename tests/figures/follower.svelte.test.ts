@@ -1,0 +1,150 @@
+import { flushSync } from 'svelte';
+import { afterEach, beforeEach, expect, it, vi } from 'vitest';
+
+import { Follower } from '../../src/figures/kit/follower.svelte.ts';
+import { atBeat, moving } from '../../src/instrument/moving.svelte.ts';
+import { store } from '../../src/instrument/store.svelte.ts';
+import { initialState } from '../../src/instrument/workshop.ts';
+import { openWindow } from '../instrument/fake-window.ts';
+
+const withLength = (length: number) => ({ ...initialState, trial: { string: 0, length } });
+
+/** What a reader sees, each time that it is told anew, for as long as the watch lasts. */
+function watch<T>(read: () => T): { readonly seen: T[]; readonly stop: () => void } {
+  const seen: T[] = [];
+  const stop = $effect.root(() => {
+    $effect(() => void seen.push(read()));
+  });
+  flushSync();
+  return { seen, stop };
+}
+
+/** A step of a drag, and its frame. */
+function step(of: { set: (state: typeof initialState) => void }, length: number): void {
+  of.set(withLength(length));
+  moving.step();
+  flushSync();
+  vi.advanceTimersByTime(16);
+  flushSync();
+}
+
+beforeEach(() => {
+  vi.useFakeTimers();
+  openWindow();
+});
+afterEach(() => {
+  moving.end();
+  store.change(initialState);
+  flushSync();
+  vi.useRealTimers();
+  vi.unstubAllGlobals();
+});
+
+it('words follow a drag some times a second, and tell at its end where it came to', () => {
+  const told = watch(() => store.lettered.trial.length);
+  const drawn = watch(() => store.state.trial.length);
+  moving.begin();
+  const lengths = Array.from({ length: 60 }, (_, i) => 0.6 + i / 1000);
+  lengths.forEach((length) => step(store, length));
+  expect(drawn.seen).toEqual([undefined, ...lengths]);
+  // 60 steps are 0.96 s.
+  expect(told.seen.length).toBeGreaterThan(8);
+  expect(told.seen.length).toBeLessThan(13);
+  expect([undefined, ...lengths]).toEqual(expect.arrayContaining(told.seen));
+  expect(told.seen.at(-1)).not.toBe(lengths.at(-1));
+  moving.end();
+  flushSync();
+  expect(told.seen.at(-1)).toBe(lengths.at(-1));
+  told.stop();
+  drawn.stop();
+});
+
+it('words follow keys and typing at once', () => {
+  const told = watch(() => store.lettered.trial.length);
+  store.set(withLength(0.7));
+  flushSync();
+  store.set(withLength(0.71));
+  flushSync();
+  expect(told.seen).toEqual([undefined, 0.7, 0.71]);
+  told.stop();
+});
+
+it('a beat never shares a frame with the step that it tells of', () => {
+  const told = watch(() => atBeat(() => store.state.trial.length));
+  moving.begin();
+  flushSync();
+  store.set(withLength(0.7));
+  moving.step();
+  flushSync();
+  vi.advanceTimersByTime(17);
+  flushSync();
+  expect(told.seen).not.toContain(0.7);
+  vi.advanceTimersByTime(100);
+  flushSync();
+  expect(told.seen.at(-1)).toBe(0.7);
+  told.stop();
+});
+
+it('a figure follows its own drag at every step, and another’s at the beat', () => {
+  const [own, other] = [new Follower(), new Follower()];
+  const ours = watch(() => own.state.trial.length);
+  const theirs = watch(() => other.state.trial.length);
+  moving.begin();
+  step(own, 0.6);
+  const before = theirs.seen.length;
+  const lengths = [0.61, 0.62, 0.63, 0.64, 0.65];
+  lengths.forEach((length) => step(own, length));
+  expect(ours.seen.slice(-5)).toEqual(lengths);
+  expect(theirs.seen.length - before).toBeLessThan(3);
+  // Whoever makes a next state needs the present one.
+  expect(other.state.trial.length).toBe(0.65);
+  moving.end();
+  flushSync();
+  expect(theirs.seen.at(-1)).toBe(0.65);
+  ours.stop();
+  theirs.stop();
+});
+
+it('a number in the prose moves all figures that can be seen, at every step', () => {
+  const figure = new Follower();
+  const seen = watch(() => figure.state.trial.length);
+  moving.begin();
+  const lengths = [0.61, 0.62, 0.63];
+  lengths.forEach((length) => step(store, length));
+  expect(seen.seen.slice(-3)).toEqual(lengths);
+  seen.stop();
+});
+
+it('a figure out of sight waits for the end, and one with two sheets is seen by either', () => {
+  const watchers: { readonly element: Element; readonly see: (seen: boolean) => void }[] = [];
+  vi.stubGlobal(
+    'IntersectionObserver',
+    class {
+      readonly #told: (entries: { isIntersecting: boolean }[]) => void;
+      constructor(told: (entries: { isIntersecting: boolean }[]) => void) {
+        this.#told = told;
+      }
+      observe = (element: Element) =>
+        void watchers.push({ element, see: (isIntersecting) => this.#told([{ isIntersecting }]) });
+      disconnect = () => undefined;
+    },
+  );
+  const figure = new Follower();
+  const sheets = [{}, {}] as Element[];
+  sheets.forEach((sheet) => void figure.watch(sheet));
+  watchers.forEach(({ see }) => see(false));
+  const seen = watch(() => figure.state.trial.length);
+  moving.begin();
+  step(figure, 0.61);
+  expect(seen.seen).not.toContain(0.61);
+  watchers[1]?.see(true);
+  step(figure, 0.62);
+  expect(seen.seen.at(-1)).toBe(0.62);
+  watchers[1]?.see(false);
+  step(figure, 0.63);
+  expect(seen.seen).not.toContain(0.63);
+  moving.end();
+  flushSync();
+  expect(seen.seen.at(-1)).toBe(0.63);
+  seen.stop();
+});
