@@ -13,41 +13,43 @@ export function quantile(numbers, share) {
   return sorted[Math.min(sorted.length - 1, Math.floor(share * sorted.length))] ?? Number.NaN;
 }
 
-/** Runs in the page: notes for each move whether the value changed, the changes in the DOM, and the next frame. */
-function watch(slider) {
+/**
+ * Runs in the page: notes what the value was at each move. `how` says what else: the time to the next `frame`, or the
+ * `mutations` of the DOM. Both take time themselves, so the traced drag goes without.
+ */
+function watch(slider, how) {
   const log = [];
-  let value = slider.getAttribute('aria-valuenow');
-  const onMove = () => {
-    const entry = { start: performance.now(), frame: Number.NaN, mutations: 0, changed: false };
-    log.push(entry);
+  const value = () => slider.getAttribute('aria-valuenow');
+  const untilFrame = (entry) => {
     requestAnimationFrame(() => {
       const channel = new MessageChannel();
-      channel.port1.onmessage = () => {
-        entry.frame = performance.now() - entry.start;
-        const now = slider.getAttribute('aria-valuenow');
-        entry.changed = now !== value;
-        value = now;
-      };
+      channel.port1.onmessage = () => (entry.frame = performance.now() - entry.start);
       channel.port2.postMessage(null);
     });
+  };
+  const onMove = () => {
+    const entry = { start: performance.now(), value: value(), frame: Number.NaN, mutations: 0 };
+    log.push(entry);
+    if (how === 'frame') untilFrame(entry);
   };
   const observer = new MutationObserver((records) => {
     const entry = log.at(-1);
     if (entry) entry.mutations += records.length;
   });
+  if (how === 'mutations')
+    observer.observe(document, {
+      subtree: true,
+      childList: true,
+      attributes: true,
+      characterData: true,
+    });
   addEventListener('pointermove', onMove, { capture: true });
   window.bench = {
-    log,
-    countMutations: () =>
-      observer.observe(document, {
-        subtree: true,
-        childList: true,
-        attributes: true,
-        characterData: true,
-      }),
     stop: () => {
       observer.disconnect();
       removeEventListener('pointermove', onMove, { capture: true });
+      const values = [...log.slice(1).map((entry) => entry.value), value()];
+      return log.map((entry, i) => ({ ...entry, changed: values[i] !== entry.value }));
     },
   };
 }
@@ -81,7 +83,7 @@ async function drag(session, { x, y }) {
   await mouse('mouseReleased', 0, 0);
 }
 
-/** Drags twice: once traced, once with the DOM's changes counted, since counting costs time. */
+/** The same drag three times, each for one thing that is measured: work, frames, changes in the DOM. */
 export async function benchDrag(page, handle) {
   const session = await page.context().newCDPSession(page);
   await handle.evaluate((element) =>
@@ -90,43 +92,40 @@ export async function benchDrag(page, handle) {
   const box = await handle.boundingBox();
   if (!box) return undefined;
   const at = { x: box.x + box.width / 2, y: box.y + box.height / 2 };
+  const stop = () => page.evaluate(() => window.bench.stop());
 
   await session.send('Emulation.setCPUThrottlingRate', { rate: slowdown });
-  await handle.evaluate(watch);
+  await handle.evaluate(watch, 'nothing');
   const trace = await record(session, () => drag(session, at));
-  const timed = await page.evaluate(() => window.bench.log.splice(0));
-  await page.evaluate(() => window.bench.countMutations());
+  const values = await stop();
+  await handle.evaluate(watch, 'frame');
   await drag(session, at);
-  const observed = await page.evaluate(() => {
-    window.bench.stop();
-    return window.bench.log;
-  });
+  const frames = (await stop()).filter(({ changed }) => changed);
+  await handle.evaluate(watch, 'mutations');
+  await drag(session, at);
+  const changes = (await stop()).filter(({ changed }) => changed);
   await session.send('Emulation.setCPUThrottlingRate', { rate: 1 });
   await session.detach();
 
-  // The trace also holds the move to the handle before the press: the logs are as long, so they pair up.
-  const traced = moves(trace).map((move, i) => ({ ...move, ...timed[i] }));
-  const changed = traced.filter(({ changed }) => changed);
-  const changes = observed.filter(({ changed }) => changed).map(({ mutations }) => mutations);
-  const work = changed.map((move) => move.work);
+  // The trace and the log are of the same moves, so they pair up.
+  const changed = moves(trace).filter((_, i) => values[i]?.changed);
+  const median = (list, what) =>
+    quantile(
+      list.map((each) => each[what]),
+      0.5,
+    );
   return {
     events: changed.length,
-    median: quantile(work, 0.5),
-    p95: quantile(work, 0.95),
-    layout: quantile(
-      changed.map((move) => move.layout),
-      0.5,
+    median: median(changed, 'work'),
+    p95: quantile(
+      changed.map(({ work }) => work),
+      0.95,
     ),
-    withPaint: quantile(
-      changed.map((move) => move.withPaint),
-      0.5,
-    ),
-    frame: quantile(
-      changed.map((move) => move.frame),
-      0.5,
-    ),
-    mutations: quantile(changes, 0.5),
-    mostMutations: Math.max(0, ...changes),
+    layout: median(changed, 'layout'),
+    withPaint: median(changed, 'withPaint'),
+    frame: median(frames, 'frame'),
+    mutations: median(changes, 'mutations'),
+    mostMutations: Math.max(0, ...changes.map(({ mutations }) => mutations)),
     forced: changed.reduce((sum, { forced }) => sum + forced, 0),
   };
 }
