@@ -14,9 +14,9 @@ export class Follower {
 
   get state(): State {
     // Whoever makes the next state out of this one needs it as it is.
-    if (!moving.any || !$effect.tracking()) return store.state;
+    if (!$effect.tracking()) return store.state;
     if (!this.#seen) return store.settled;
-    return moving.by && moving.by !== this ? store.lettered : store.state;
+    return moving.any && moving.by && moving.by !== this ? store.lettered : store.state;
   }
 
   get settled(): State {
