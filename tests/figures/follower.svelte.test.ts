@@ -144,6 +144,7 @@ it('a figure out of sight waits for the end, and one with two sheets is seen by 
   step(figure, 0.63);
   expect(seen.seen).not.toContain(0.63);
   moving.end();
+  figure.commit();
   flushSync();
   expect(seen.seen.at(-1)).toBe(0.63);
   seen.stop();
