@@ -32,9 +32,10 @@ function watch(slider, how) {
     log.push(entry);
     if (how === 'frame') untilFrame(entry);
   };
+  // A step and a beat of the lettering are told apart: what they change comes in two lists.
   const observer = new MutationObserver((records) => {
     const entry = log.at(-1);
-    if (entry) entry.mutations += records.length;
+    if (entry) entry.mutations = Math.max(entry.mutations, records.length);
   });
   if (how === 'mutations')
     observer.observe(document, {
