@@ -120,16 +120,51 @@ export function ownLow(mine: Instrument): { readonly index: number; readonly own
   return { index, own: strung(pull, pull.tension) };
 }
 
+/** What the roads hang on: the instrument and the low note, whatever is tried with them. */
+const roadsOf = once((mine: Instrument) => {
+  const { a4 } = mine;
+  const { index, own } = ownLow(mine);
+  const { speakingLength, gauge: string } = own;
+  const of = (gauge: Gauge, note: string, length: number): LowStrung =>
+    strung(pullOf({ gauge, note, a4, speakingLength: length }), own.tension);
+  const roadsTo = (semitones: number) => {
+    const note = transpose(own.note, -semitones);
+    const wanted = { note, a4, tension: own.tension };
+    const long = speakingLength * lengthFactor(semitones);
+    const thicker = nearest(string, { ...wanted, speakingLength });
+    return {
+      wanted,
+      roads: {
+        index,
+        own,
+        semitones,
+        note,
+        down: of(string, note, speakingLength),
+        longer: of(string, note, long),
+        thicker: of(thicker.gauge, note, speakingLength),
+        drawerEnds: thicker.ends && semitones !== 0,
+        tooLong: long > limits.scale.max || long < limits.scale.min,
+      },
+    };
+  };
+  const known = new Map<number, ReturnType<typeof roadsTo>>();
+  return {
+    index,
+    own,
+    of,
+    to: (semitones: number) => {
+      const found = known.get(semitones) ?? roadsTo(semitones);
+      known.set(semitones, found);
+      return found;
+    },
+  };
+});
+
 /** Everything of the map for a state. Throws as `ownLow` does. */
 export const lowString = once((state: State): LowString => {
   const { mine, trial } = state;
-  const { a4 } = mine;
-  const { index, own } = ownLow(mine);
-  const { speakingLength } = own;
-  const string = own.gauge;
-  const of = (gauge: Gauge, note: string, length: number): LowStrung =>
-    strung(pullOf({ gauge, note, a4, speakingLength: length }), own.tension);
-
+  const { index, own, of, to } = roadsOf(mine);
+  const { speakingLength, gauge: string } = own;
   const tried =
     trial.string === index &&
     (trial.note !== undefined || trial.length !== undefined || trial.gauge !== undefined);
@@ -137,30 +172,14 @@ export const lowString = once((state: State): LowString => {
     ? noteNumber(own.note) - noteNumber(trial.note ?? own.note)
     : Math.min(PROPOSED, noteNumber(own.note) - limits.note.min);
   const semitones = Math.min(DEEPEST, Math.max(HIGHEST, asked));
-  const note = transpose(own.note, -semitones);
-  const wanted = { note, a4, tension: own.tension };
-
-  const thicker = nearest(string, { ...wanted, speakingLength });
-  const long = speakingLength * lengthFactor(semitones);
+  const { wanted, roads } = to(semitones);
   const length = tried
     ? speakingLength * ((trial.length ?? mine.scale.treble) / mine.scale.treble)
     : halfWay(speakingLength, semitones);
   const gauge = tried
     ? (trial.gauge ?? string)
     : nearest(string, { ...wanted, speakingLength: length }).gauge;
-  return {
-    index,
-    own,
-    semitones,
-    note,
-    down: of(string, note, speakingLength),
-    longer: of(string, note, long),
-    thicker: of(thicker.gauge, note, speakingLength),
-    drawerEnds: thicker.ends && semitones !== 0,
-    tooLong: long > limits.scale.max || long < limits.scale.min,
-    point: of(gauge, note, length),
-    tried,
-  };
+  return { ...roads, point: of(gauge, roads.note, length), tried };
 });
 
 /** Half of the way to the length that keeps the pull, within what the site draws. */

@@ -9,7 +9,7 @@ import {
 import { bareGauge, nearestGauge } from './drawer.ts';
 import { once } from './once.ts';
 import { lengthOf, pullOf, type Pull } from './pulls.ts';
-import type { Gauge, Kind, State } from './schema.ts';
+import type { Gauge, Instrument, Kind, State } from './schema.ts';
 
 export interface WoundPull extends Pull {
   readonly construction: WoundString;
@@ -25,8 +25,7 @@ export interface WoundInHand {
   readonly hand: Kind;
 }
 
-function pulled(state: State, string: number, gauge: Gauge): WoundPull | undefined {
-  const { mine } = state;
+function pulled(mine: Instrument, string: number, gauge: Gauge): WoundPull | undefined {
   const spec = mine.strings[string];
   if (!spec) return undefined;
   const speakingLength = lengthOf(mine, string);
@@ -35,22 +34,25 @@ function pulled(state: State, string: number, gauge: Gauge): WoundPull | undefin
   return construction.kind === 'wound' ? { ...pull, construction } : undefined;
 }
 
+/** As much of a state as it hangs on. */
+type Held = Pick<State, 'mine' | 'trial'>;
+
 /** Throws RangeError for an instrument without strings, which the schema does not admit. */
-export const woundInHand = once((state: State): WoundInHand => {
-  const { strings } = state.mine;
-  const hand = Math.min(state.trial.string, strings.length - 1);
+export const woundInHand = once(({ mine, trial }: Held): WoundInHand => {
+  const { strings } = mine;
+  const hand = Math.min(trial.string, strings.length - 1);
   const kind = strings[hand]?.kind ?? 'plain';
   for (const [i, as] of [
     [hand, 'in hand'] as const,
     ...strings.map((_, i) => [i, 'another'] as const),
   ]) {
     const spec = strings[i];
-    const pull = spec?.kind === 'wound' ? pulled(state, i, spec) : undefined;
+    const pull = spec?.kind === 'wound' ? pulled(mine, i, spec) : undefined;
     if (pull) return { pull, string: i, as, hand: kind };
   }
   const string = strings.length - 1;
   const gauge = nearestGauge('wound', strings[string]?.gauge ?? 46);
-  const pull = pulled(state, string, { kind: 'wound', gauge });
+  const pull = pulled(mine, string, { kind: 'wound', gauge });
   if (!pull) throw new RangeError('strings is empty; permitted: 4 to 12');
   return { pull, string, as: 'stand-in', hand: kind };
 });

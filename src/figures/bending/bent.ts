@@ -70,7 +70,7 @@ export const viewOf = once((state: State): View => {
 });
 
 /** What the finger's handle may be moved between, m: the least and the most rise that is reckoned with, within the board. */
-export function travelRange({ pull, fret, room }: View): {
+export function travelRange({ pull, fret, room }: Pick<View, 'pull' | 'fret' | 'room'>): {
   readonly min: number;
   readonly max: number;
 } {

@@ -1,6 +1,6 @@
 /** A plain wire in a caliper: what its diameter says of its section and its mass, and how exactly wire is made. */
 import { bareGauge, constructionOf } from '../../instrument/drawer.ts';
-import type { Gauge, State } from '../../instrument/schema.ts';
+import type { Gauge } from '../../instrument/schema.ts';
 import {
   fromThousandths,
   linearDensity,
@@ -8,7 +8,7 @@ import {
   wireTolerance,
   type PlainString,
 } from '../../physics/index.ts';
-import { triedOf } from '../trial.ts';
+import { triedOf, type Played } from '../trial.ts';
 
 export interface Wire {
   readonly wire: PlainString;
@@ -27,7 +27,7 @@ function wireOf(gauge: Gauge): PlainString | undefined {
 }
 
 /** The wire to be measured: the string in hand if it is plain, or the instrument's first plain string, or a ten of steel. */
-export function wireInHand(state: State): Wire {
+export function wireInHand(state: Played): Wire {
   const { index, own } = triedOf(state);
   const mine = own.gauge.kind === 'plain' ? wireOf(own.gauge) : undefined;
   if (mine) return { wire: mine, string: index, inHand: true };

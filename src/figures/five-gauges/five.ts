@@ -3,19 +3,23 @@ import { nearestGauge } from '../../instrument/drawer.ts';
 import { pullOf, type Pull } from '../../instrument/pulls.ts';
 import type { State } from '../../instrument/schema.ts';
 import { pushedTo, type Pushed } from '../../instrument/pushed.ts';
-import { triedOf } from '../trial.ts';
+import { triedOf, type Played } from '../trial.ts';
 
 const SHARES = [0.8, 0.9, 1, 1.1, 1.2] as const;
 
-export interface Bent {
+export interface Each {
   readonly pull: Pull;
+  /** The gauge in hand */
   readonly own: boolean;
+}
+
+export interface Bent extends Each {
   /** Undefined where the stretch is not known */
   readonly pushed: Pushed | undefined;
 }
 
 /** The gauges of the drawer around the one in hand, thin to thick; fewer where the drawer is sparse. */
-export function gaugesAround(state: State): readonly number[] {
+export function gaugesAround(state: Played): readonly number[] {
   const { kind, gauge, family } = triedOf(state).tried.gauge;
   const near = SHARES.map((share) =>
     share === 1 ? gauge : nearestGauge(kind, gauge * share, family),
@@ -23,10 +27,9 @@ export function gaugesAround(state: State): readonly number[] {
   return [...new Set(near)].toSorted((a, b) => a - b);
 }
 
-/** Each bent at the chosen fret by the chosen rise. */
-export function fiveBent(state: State): readonly Bent[] {
+/** Each at rest: a bend leaves them as they are. */
+export function fiveAtRest(state: Played): readonly Each[] {
   const { tried } = triedOf(state);
-  const { fret, rise } = state.bend;
   return gaugesAround(state).map((gauge) => {
     const own = gauge === tried.gauge.gauge;
     const { kind, family } = tried.gauge;
@@ -38,6 +41,12 @@ export function fiveBent(state: State): readonly Bent[] {
           a4: state.mine.a4,
           speakingLength: tried.speakingLength,
         });
-    return { pull, own, pushed: pushedTo(pull, fret, rise) };
+    return { pull, own };
   });
+}
+
+/** Each bent at the chosen fret by the chosen rise. */
+export function fiveBent(state: State): readonly Bent[] {
+  const { fret, rise } = state.bend;
+  return fiveAtRest(state).map((each) => ({ ...each, pushed: pushedTo(each.pull, fret, rise) }));
 }

@@ -24,7 +24,7 @@ export class Follower {
   }
 
   get lettered(): State {
-    return store.lettered;
+    return this.#seen ? store.lettered : store.settled;
   }
 
   set(next: State): void {

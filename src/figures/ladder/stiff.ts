@@ -1,7 +1,7 @@
 /** How far the partials of the string in hand drift, beside one bare wire of the same mass at the same pull. */
 import { pullsOf, type Pull } from '../../instrument/pulls.ts';
 import { once } from '../../instrument/once.ts';
-import type { State } from '../../instrument/schema.ts';
+import type { Instrument, State } from '../../instrument/schema.ts';
 import {
   bendingStiffness,
   centsOfPartial,
@@ -76,7 +76,7 @@ export function bareStiffness(pull: Pull): Bare | undefined {
   return isString(bare) ? { ...bare, gauge: thousandths(wire.diameter), pull } : undefined;
 }
 
-const lowestBare = once(({ mine }: State): Bare | undefined => {
+const lowestBare = once((mine: Instrument): Bare | undefined => {
   const wound = pullsOf(mine).findLast((p) => p.construction.kind === 'wound');
   return wound && bareStiffness(wound);
 });
@@ -89,17 +89,20 @@ export const viewOf = once((state: State): View => {
   return {
     pull,
     own: ownStiffness(pull),
-    bare: bareStiffness(pull) ?? lowestBare(state),
+    bare: bareStiffness(pull) ?? lowestBare(state.mine),
     broken: pull.strain === 'broken',
   };
 });
 
+/** All that the place of a partial hangs on. */
+export type Drifting = Pick<Stiffness, 'inharmonicity'>;
+
 /** Cents by which a partial stands above its tooth. */
-export const driftOf = ({ inharmonicity: b }: Stiffness, partial: number): number =>
+export const driftOf = ({ inharmonicity: b }: Drifting, partial: number): number =>
   centsOfPartial({ inharmonicity: b, partial });
 
 /** Where a partial stands, in multiples of the flexible string's pitch. */
-export const placeOf = ({ inharmonicity: b }: Stiffness, partial: number): number =>
+export const placeOf = ({ inharmonicity: b }: Drifting, partial: number): number =>
   partial * Math.sqrt(1 + b * partial * partial);
 
 /** The lens shows this many cents: the least that takes in all of them. */

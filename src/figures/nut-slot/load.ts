@@ -1,6 +1,7 @@
 /** The whole set's pull with the string in hand changed, string by string, against the set as it is. */
+import { once } from '../../instrument/once.ts';
 import { pullOf, pullsOf } from '../../instrument/pulls.ts';
-import type { State } from '../../instrument/schema.ts';
+import type { Instrument, State } from '../../instrument/schema.ts';
 import { loadChange } from '../../physics/index.ts';
 import { triedOf } from '../trial.ts';
 
@@ -12,12 +13,13 @@ export interface Load {
   readonly broken: boolean;
 }
 
+const asItIs = once((mine: Instrument) => pullsOf(mine).map((p) => p.tension));
+
 /** Only the gauge is changed: the string keeps its own length and note. */
-export function loadOf(state: State): Load {
-  const pulls = pullsOf(state.mine);
+export const loadOf = once((state: State): Load => {
   const { index, own, tried } = triedOf(state);
   const changed = pullOf({ ...own, a4: state.mine.a4, gauge: tried.gauge });
-  const before = pulls.map((p) => p.tension);
+  const before = asItIs(state.mine);
   const after = before.map((t, i) => (i === index ? changed.tension : t));
   return {
     before,
@@ -25,4 +27,4 @@ export function loadOf(state: State): Load {
     change: loadChange({ tensions: after, reference: before }),
     broken: changed.strain === 'broken',
   };
-}
+});

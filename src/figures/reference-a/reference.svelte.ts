@@ -9,7 +9,7 @@ class Reference {
   #tried: number | undefined = $state();
 
   /** Hz; the instrument's own until another is tried */
-  of({ mine }: State): number {
+  of({ mine }: Pick<State, 'mine'>): number {
     return this.#tried ?? mine.a4;
   }
 
@@ -21,7 +21,10 @@ class Reference {
 export const reference = new Reference();
 
 /** Pull of the whole set at another reference, N; undefined when a string would break. */
-export function setAt({ mine }: State, a4: number): { total: number; change: number } | undefined {
+export function setAt(
+  { mine }: Pick<State, 'mine'>,
+  a4: number,
+): { total: number; change: number } | undefined {
   const sum = (at: number): number =>
     pullsOf({ ...mine, a4: at }).reduce((all, { tension }) => all + tension, 0);
   const pulls = pullsOf({ ...mine, a4 });

@@ -3,6 +3,7 @@
  * square of the frequency, so the radius grows by 2^(1/6) from spoke to spoke and by four in a turn: a logarithmic spiral,
  * whose shape is the same for every string.
  */
+import { once } from '../../instrument/once.ts';
 import { pullOf, type Pull } from '../../instrument/pulls.ts';
 import type { State } from '../../instrument/schema.ts';
 import { limits } from '../../instrument/limits.ts';
@@ -104,7 +105,7 @@ export interface Wound {
 const clamp = (value: number, min: number, max: number): number =>
   Math.min(max, Math.max(min, value));
 
-export function woundUp(state: State): Wound {
+export const woundUp = once((state: State): Wound => {
   const { own: mine, tried } = triedOf(state);
   const own = noteNumber(mine.note);
   const min = Math.max(limits.note.min, own - BELOW);
@@ -125,7 +126,7 @@ export function woundUp(state: State): Wound {
     tuned: at(name),
     limit: highest && { low: semitones(highest.low), high: semitones(highest.high) },
   };
-}
+});
 
 /** The state with the string in hand tuned to a note number; its own note leaves nothing tried. */
 export function tunedTo(state: State, number: number): State {

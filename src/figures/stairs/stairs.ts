@@ -4,8 +4,10 @@
  */
 import { drawerOf, gaugeOf, physicalKind } from '../../instrument/drawer.ts';
 import { pullOf, type Pull } from '../../instrument/pulls.ts';
+import { once } from '../../instrument/once.ts';
 import type { Gauge, Kind, State } from '../../instrument/schema.ts';
 import { nearestPull } from '../../physics/index.ts';
+import { steadily } from '../kit/steady.ts';
 import { triedOf, withTrial } from '../trial.ts';
 
 /** The wanted pull goes from here to there, and the stairs a little further, as shares of the string's own pull. */
@@ -34,25 +36,43 @@ export interface Stairs {
   readonly to: number;
 }
 
-function flight(state: State, kind: Kind): readonly Tread[] {
-  const { own, tried } = triedOf(state);
-  const { family } = tried.gauge;
+/** What the steps hang on; the gauge in hand and the wanted pull are not of it. */
+interface Ground {
+  readonly family: Gauge['family'];
+  readonly note: string;
+  readonly a4: number;
+  /** m */
+  readonly speakingLength: number;
+  /** N, of the string as it is */
+  readonly own: number;
+}
+
+function flight(ground: Ground, kind: Kind): readonly Tread[] {
+  const { family, own } = ground;
   const list = drawerOf(family).gauges[kind];
-  const pulls = list.map((gauge) =>
-    pullOf({ ...tried, gauge: { kind, gauge, family }, a4: state.mine.a4 }),
-  );
+  const pulls = list.map((gauge) => pullOf({ ...ground, gauge: { kind, gauge, family } }));
   return list.flatMap((gauge, i): Tread[] => {
     const pull = pulls[i];
-    const height = pull ? pull.tension / own.tension : 0;
+    const height = pull ? pull.tension / own : 0;
     if (!pull || height < SHOWN.min || height > SHOWN.max) return [];
     const [below = gauge - 1, above = gauge + 1] = [list[i - 1], list[i + 1]];
     return [{ kind, gauge, from: (below + gauge) / 2, to: (gauge + above) / 2, pull, height }];
   });
 }
 
+const flights = once((ground: Ground) => ({
+  plain: flight(ground, 'plain'),
+  wound: flight(ground, 'wound'),
+}));
+const steadyGround = steadily<Ground>();
+
 export function stairsOf(state: State): Stairs {
   const { own, tried } = triedOf(state);
-  const [plain, wound] = [flight(state, 'plain'), flight(state, 'wound')];
+  const { note, speakingLength, gauge } = tried;
+  const { family } = gauge;
+  const { plain, wound } = flights(
+    steadyGround({ family, note, a4: state.mine.a4, speakingLength, own: own.tension }),
+  );
   const all = [...plain, ...wound];
   return {
     own,

@@ -4,7 +4,7 @@ import { once } from '../../instrument/once.ts';
 import { compared } from '../../instrument/pair.ts';
 import { lengthOf } from '../../instrument/pulls.ts';
 import { pushedTo } from '../../instrument/pushed.ts';
-import type { State } from '../../instrument/schema.ts';
+import type { Gauge, State } from '../../instrument/schema.ts';
 import {
   compareFeel,
   linearDensity,
@@ -101,8 +101,7 @@ export function viewWith(state: State, gauge: number | undefined): View {
 export const exactView = once((state: State): View => viewWith(state, undefined));
 
 /** The drawer's gauges near the one in hand, for the second string. */
-export function stopsFor(state: State): readonly number[] {
-  const { own } = triedOf(state);
-  const { kind, gauge, family } = own.gauge;
-  return drawerOf(family).gauges[kind].filter((g) => g > gauge * 0.65 && g < gauge * 1.5);
-}
+const stopsNear = once(({ kind, gauge, family }: Gauge): readonly number[] =>
+  drawerOf(family).gauges[kind].filter((g) => g > gauge * 0.65 && g < gauge * 1.5),
+);
+export const stopsFor = (state: State): readonly number[] => stopsNear(triedOf(state).own.gauge);

@@ -26,17 +26,18 @@ function clampSlope(
   note?.(slope, x, y);
   for (let i = 0; i < STEPS; i += 1) {
     // Runge and Kutta's four looks at slope and curvature; along and down follow from the four slopes.
-    const [s1, c1] = [slope, curve];
-    const [s2, c2] = [slope - (STEP / 2) * c1, curve + (STEP / 2) * load * Math.cos(s1)];
-    const [s3, c3] = [slope - (STEP / 2) * c2, curve + (STEP / 2) * load * Math.cos(s2)];
-    const [s4, c4] = [slope - STEP * c3, curve + STEP * load * Math.cos(s3)];
-    const mean = (f: (angle: number) => number): number =>
-      (f(s1) + 2 * f(s2) + 2 * f(s3) + f(s4)) / 6;
+    const [s1, c1, cos1] = [slope, curve, Math.cos(slope)];
+    const [s2, c2] = [slope - (STEP / 2) * c1, curve + (STEP / 2) * load * cos1];
+    const cos2 = Math.cos(s2);
+    const [s3, c3] = [slope - (STEP / 2) * c2, curve + (STEP / 2) * load * cos2];
+    const cos3 = Math.cos(s3);
+    const [s4, c4] = [slope - STEP * c3, curve + STEP * load * cos3];
+    const along = (cos1 + 2 * cos2 + 2 * cos3 + Math.cos(s4)) / 6;
     slope -= (STEP * (c1 + 2 * c2 + 2 * c3 + c4)) / 6;
-    curve += STEP * load * mean(Math.cos);
+    curve += STEP * load * along;
     if (!note) continue;
-    x -= STEP * mean(Math.cos);
-    y -= STEP * mean(Math.sin);
+    x -= STEP * along;
+    y -= STEP * ((Math.sin(s1) + 2 * Math.sin(s2) + 2 * Math.sin(s3) + Math.sin(s4)) / 6);
     note(slope, x, y);
   }
   return slope;
