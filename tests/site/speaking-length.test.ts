@@ -69,9 +69,16 @@ test.each([
 test('weights are drawn as long as they are heavy', async () => {
   const { page, close } = await chapter({ viewport: desktop });
   await pressKey(saddle(page), 'PageUp');
+  // One path for all: each weight is drawn from its lower edge, and its stroke goes beyond it.
   const widths = await page
-    .locator('#the-neck rect.weight:visible')
-    .evaluateAll((all) => all.map((each) => Number(each.getAttribute('width'))));
+    .locator('#the-neck path.weight:visible')
+    .evaluate((path) =>
+      [...(path.getAttribute('d') ?? '').matchAll(/M([\d.]+) [\d.]+V[\d.]+H([\d.]+)/g)].map(
+        ([, from, to]) =>
+          Number(to) - Number(from) + parseFloat(getComputedStyle(path).strokeWidth),
+      ),
+    );
+  expect(widths).toHaveLength(6);
   const [first = NaN, ...rest] = widths;
   const [pull = NaN, ...others] = pounds(own + physics.INCH);
   rest.forEach((width, i) => expect(width / first).toBeCloseTo((others[i] ?? NaN) / pull, 4));

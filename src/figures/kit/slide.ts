@@ -18,14 +18,18 @@ export interface Slide {
   readonly page: number;
   /** The only values that it takes, rising, where they are not evenly spaced: keys go from one to the next, Page keys `page` of them on */
   readonly stops?: readonly number[];
-  readonly label: string;
-  /** The value as it is shown, with its unit */
-  readonly text: string;
   readonly axis: 'x' | 'y';
   /** Pixels of the screen for one unit of value; negative when the value grows against the axis. Asked once a drag. */
   readonly pixelsPerUnit: (element: HTMLElement) => number;
   readonly onmove: (value: number) => void;
   readonly ondone: () => void;
+}
+
+/** What a slide says of itself. */
+export interface Told {
+  readonly label: string;
+  /** The value as it is shown, with its unit */
+  readonly text: string;
 }
 
 const clamp = (value: number, { min, max }: Pick<Slide, 'min' | 'max'>): number =>
@@ -73,11 +77,11 @@ export const tidy = (value: number): number => Number(value.toPrecision(6));
 
 /** Makes an element slide. `get` is asked at every event, so it always sees the present value. */
 export function slide(get: () => Slide): Attachment<HTMLElement> {
-  const at = (event: PointerEvent): number => (get().axis === 'x' ? event.clientX : event.clientY);
   return grip({
     begin: (press, element) => {
+      const { value: before, axis, pixelsPerUnit } = get();
+      const at = (event: PointerEvent): number => (axis === 'x' ? event.clientX : event.clientY);
       const from = at(press);
-      const { value: before, pixelsPerUnit } = get();
       const scale = pixelsPerUnit(element);
       return {
         move: (event) => {

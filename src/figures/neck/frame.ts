@@ -117,5 +117,9 @@ export function frameOf(
 export const stringAt = ({ high, low }: Frame, across: number): number =>
   acrossAt(across, high + EDGE, low - EDGE);
 
+/** Length of a weight: `heaviest` is the largest pull of the instrument as it is, both in N. */
+export const weightOf = (newtons: number, heaviest: number, { typical }: Frame): number =>
+  (typical * newtons) / heaviest;
+
 export const alongAt = ({ nut, perMetre }: Frame, metres: number): number =>
   nut + metres * perMetre;
