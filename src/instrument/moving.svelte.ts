@@ -7,33 +7,18 @@ const BEAT = 100;
 const LEAD = 30;
 
 class Moving {
-  #any = $state(false);
-  #by: object | undefined = $state.raw();
-  #beat = $state(0);
+  /** Whether a handle is under a pointer */
+  any = $state(false);
+  /** The figure whose handle it is, once it has moved */
+  by: object | undefined = $state.raw();
+  /** Counts the beats. Read it to follow them. */
+  beat = $state(0);
   #last = -Infinity;
   #timer: ReturnType<typeof setTimeout> | undefined;
 
-  get any(): boolean {
-    return this.#any;
-  }
-
-  /** Counts the beats. Read it to follow them. */
-  get beat(): number {
-    return this.#beat;
-  }
-
-  /** The figure whose handle it is, once it has moved. */
-  get by(): object | undefined {
-    return this.#by;
-  }
-
-  set by(figure: object | undefined) {
-    this.#by = figure;
-  }
-
   begin(): void {
-    this.#any = true;
-    this.#by = undefined;
+    this.any = true;
+    this.by = undefined;
     this.#last = -Infinity;
   }
 
@@ -43,7 +28,7 @@ class Moving {
       () => {
         this.#timer = undefined;
         this.#last = performance.now();
-        this.#beat += 1;
+        this.beat += 1;
       },
       Math.max(LEAD, this.#last + BEAT - performance.now()),
     );
@@ -52,7 +37,7 @@ class Moving {
   end(): void {
     clearTimeout(this.#timer);
     this.#timer = undefined;
-    this.#any = false;
+    this.any = false;
   }
 }
 

@@ -1,9 +1,10 @@
 import { describe, expect, test } from 'vitest';
 
 import { dataHead, dataRows } from '../../src/figures/pair/data.ts';
-import { remarks, signedLength } from '../../src/figures/pair/describe.ts';
+import { remarks } from '../../src/figures/pair/describe.ts';
 import { residualsOf, summaryOf } from '../../src/figures/pair/residuals.ts';
 import { across, domainFor, sheetFor } from '../../src/figures/pair/sheet.ts';
+import { signedLength } from '../../src/figures/pair/words.ts';
 import { compared } from '../../src/instrument/pair.ts';
 import type { State } from '../../src/instrument/schema.ts';
 import {
