@@ -134,7 +134,11 @@ export async function playOn(
     const start = await heapOf(session);
     let wrong: string[] = [];
     while (wrong.length === 0 && !enough(player.log.length)) {
-      const answered = player.act().then(() => wrongOn(page));
+      // A page that is left takes the look at it along: that too is told with what was done.
+      const answered = player
+        .act()
+        .then(() => wrongOn(page))
+        .catch((error: unknown) => [String(error)]);
       const found = await Promise.race([answered, pause(PATIENCE)]);
       wrong = [...problems, ...(found ?? ['the page answers no more'])];
     }
