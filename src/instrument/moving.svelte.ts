@@ -9,17 +9,25 @@ const LEAD = 30;
 class Moving {
   /** Whether a handle is under a pointer */
   any = $state(false);
-  /** The figure whose handle it is, once it has moved */
-  by: object | undefined = $state.raw();
+  /** The figure whose handle it is, once it has moved; 'several' when two hands move two figures */
+  by: object | 'several' | undefined = $state.raw();
   /** Counts the beats. Read it to follow them. */
   beat = $state(0);
+  #hands = 0;
   #last = -Infinity;
   #timer: ReturnType<typeof setTimeout> | undefined;
 
   begin(): void {
+    this.#hands += 1;
+    if (this.#hands > 1) return;
     this.any = true;
     this.by = undefined;
     this.#last = -Infinity;
+  }
+
+  /** A figure says that it is moved. */
+  claim(figure: object): void {
+    this.by = this.by === undefined || this.by === figure ? figure : 'several';
   }
 
   /** A step of a drag: the next beat will tell of it. */
@@ -35,6 +43,8 @@ class Moving {
   }
 
   end(): void {
+    this.#hands -= 1;
+    if (this.#hands > 0) return;
     clearTimeout(this.#timer);
     this.#timer = undefined;
     this.any = false;

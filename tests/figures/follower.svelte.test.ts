@@ -33,7 +33,7 @@ beforeEach(() => {
   openWindow();
 });
 afterEach(() => {
-  moving.end();
+  if (moving.any) moving.end();
   store.change(initialState);
   flushSync();
   vi.useRealTimers();
@@ -103,6 +103,34 @@ it('a figure follows its own drag at every step, and another’s at the beat', (
   expect(theirs.seen.at(-1)).toBe(0.65);
   ours.stop();
   theirs.stop();
+});
+
+it('two figures in two hands both follow at every step', () => {
+  const [left, right] = [new Follower(), new Follower()];
+  const lefts = watch(() => left.state.trial.length);
+  const rights = watch(() => right.state.trial.length);
+  moving.begin();
+  step(left, 0.6);
+  step(right, 0.61);
+  for (const [figure, length] of [
+    [left, 0.62],
+    [right, 0.63],
+    [left, 0.64],
+  ] as const) {
+    step(figure, length);
+    expect([lefts.seen.at(-1), rights.seen.at(-1)]).toEqual([length, length]);
+  }
+  lefts.stop();
+  rights.stop();
+});
+
+it('a drag lasts until the last hand lets go', () => {
+  moving.begin();
+  moving.begin();
+  moving.end();
+  expect(moving.any).toBe(true);
+  moving.end();
+  expect(moving.any).toBe(false);
 });
 
 it('a number in the prose moves all figures that can be seen, at every step', () => {

@@ -16,7 +16,8 @@ export class Follower {
     // Whoever makes the next state out of this one needs it as it is.
     if (!$effect.tracking()) return store.state;
     if (!this.#seen) return store.settled;
-    return moving.any && moving.by && moving.by !== this ? store.lettered : store.state;
+    const { any, by } = moving;
+    return any && by && by !== this && by !== 'several' ? store.lettered : store.state;
   }
 
   get settled(): State {
@@ -28,7 +29,7 @@ export class Follower {
   }
 
   set(next: State): void {
-    moving.by = this;
+    moving.claim(this);
     store.set(next);
   }
 
