@@ -27,10 +27,11 @@ export function grip({ begin, key, done }: Grip): Attachment<HTMLElement> {
     const down = (event: PointerEvent): void => {
       // A second finger on it changes nothing.
       if (event.button !== 0 || (held && held.pointer !== event.pointerId)) return;
+      // Of a pointer that came down again without having been seen to leave there was one beginning.
+      if (!held) moving.begin();
       held = { pointer: event.pointerId, drag: begin(event, element) };
       element.setPointerCapture(event.pointerId);
       element.dataset.dragging = '';
-      moving.begin();
     };
     const move = (event: PointerEvent): void => {
       if (held?.pointer !== event.pointerId) return;
