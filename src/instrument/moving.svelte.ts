@@ -9,8 +9,8 @@ const LEAD = 30;
 class Moving {
   /** Whether a handle is under a pointer */
   any = $state(false);
-  /** The figure whose handle it is, once it has moved; 'several' when two hands move two figures */
-  by: object | 'several' | undefined = $state.raw();
+  /** The figure whose handle has moved last */
+  by: object | undefined = $state.raw();
   /** Counts the beats. Read it to follow them. */
   beat = $state(0);
   #hands = 0;
@@ -23,11 +23,6 @@ class Moving {
     this.any = true;
     this.by = undefined;
     this.#last = -Infinity;
-  }
-
-  /** A figure says that it is moved. */
-  claim(figure: object): void {
-    this.by = this.by === undefined || this.by === figure ? figure : 'several';
   }
 
   /** A step of a drag: the next beat will tell of it. */

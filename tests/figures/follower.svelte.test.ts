@@ -105,25 +105,6 @@ it('a figure follows its own drag at every step, and another’s at the beat', (
   theirs.stop();
 });
 
-it('two figures in two hands both follow at every step', () => {
-  const [left, right] = [new Follower(), new Follower()];
-  const lefts = watch(() => left.state.trial.length);
-  const rights = watch(() => right.state.trial.length);
-  moving.begin();
-  step(left, 0.6);
-  step(right, 0.61);
-  for (const [figure, length] of [
-    [left, 0.62],
-    [right, 0.63],
-    [left, 0.64],
-  ] as const) {
-    step(figure, length);
-    expect([lefts.seen.at(-1), rights.seen.at(-1)]).toEqual([length, length]);
-  }
-  lefts.stop();
-  rights.stop();
-});
-
 it('a drag lasts until the last hand lets go', () => {
   moving.begin();
   moving.begin();

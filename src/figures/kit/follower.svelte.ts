@@ -16,8 +16,7 @@ export class Follower {
     // Whoever makes the next state out of this one needs it as it is.
     if (!$effect.tracking()) return store.state;
     if (!this.#seen) return store.settled;
-    const { any, by } = moving;
-    return any && by && by !== this && by !== 'several' ? store.lettered : store.state;
+    return moving.any && moving.by && moving.by !== this ? store.lettered : store.state;
   }
 
   get settled(): State {
@@ -29,7 +28,7 @@ export class Follower {
   }
 
   set(next: State): void {
-    moving.claim(this);
+    moving.by = this;
     store.set(next);
   }
 
