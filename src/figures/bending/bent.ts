@@ -92,8 +92,7 @@ export const withRise = (state: State, rise: number): State =>
 
 /** The state with the rise that this travel (m) makes. */
 export function withTravel(state: State, travel: number): State {
-  const { pull, fret } = viewOf(state);
-  const pushed = pushedBy(pull, fret, travel);
+  const pushed = pushedBy(triedOf(state).tried, state.bend.fret, travel);
   return pushed ? withRise(state, pushed.rise) : state;
 }
 
