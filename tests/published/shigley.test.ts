@@ -13,15 +13,19 @@ import {
   minimumStrength,
   minimumStrengthTable,
   POUND_FORCE,
+  strengthFits,
   thousandths,
   youngsModulus,
 } from '../../src/physics/index.ts';
 
 const KSI = (1000 * POUND_FORCE) / INCH ** 2;
-/** 201 kpsi / d^0.145, d in inches. */
-const fit = (diameter: number) => (201 * KSI) / (diameter / INCH) ** 0.145;
-/** 2153.5 MPa / d^0.1625, d in millimetres. */
-const otherFit = (diameter: number) => 2153.5e6 / (1000 * diameter) ** 0.1625;
+const fitOf = (source: string) => {
+  const found = strengthFits.find((each) => each.source === source);
+  if (!found) throw new Error(`no fit of ${source}`);
+  return found.at;
+};
+const fit = fitOf('shigley');
+const otherFit = fitOf('handbook-wire');
 
 test('the fit gives 278.7 kpsi at 0.105 in, as printed', () => {
   expect(Math.abs(fit(0.105 * INCH) / KSI - 278.7)).toBeLessThan(0.1);
@@ -48,6 +52,11 @@ test('the other fit stays within 1.5 % from 0.3 mm up, and above the minimum fro
     if (diameter >= 0.3e-3) expect(Math.abs(above)).toBeLessThan(0.015);
     if (thousandths(diameter) < 15.5) expect(above, `${thousandths(diameter)}`).toBeGreaterThan(0);
   }
+});
+
+test('the other fit is 2153.5 MPa at one millimetre and falls with the power 0.1625, as printed', () => {
+  expect(otherFit(1e-3) / 1e6).toBeCloseTo(2153.5, 9);
+  expect(Math.log2(otherFit(1e-3) / otherFit(2e-3))).toBeCloseTo(0.1625, 9);
 });
 
 test('the modulus is that of wire under 0.032 in; its tolerance reaches the next thicker band', () => {
