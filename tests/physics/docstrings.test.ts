@@ -5,7 +5,9 @@ import { expect, test } from 'vitest';
 import { root } from '../structure/imports.ts';
 
 const folder = join(root, 'src/physics');
-const files = readdirSync(folder);
+const files = readdirSync(folder, { recursive: true, encoding: 'utf8' }).filter((f) =>
+  f.endsWith('.ts'),
+);
 
 /** Exported functions without a comment right above them. */
 const bare = (code: string): readonly string[] =>

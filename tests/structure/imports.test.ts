@@ -1,5 +1,5 @@
 import { readFileSync } from 'node:fs';
-import { join } from 'node:path';
+import { dirname, join, posix } from 'node:path';
 import { expect, test } from 'vitest';
 
 import { importsOf, root, sources, wrongImport } from './imports.ts';
@@ -13,6 +13,21 @@ test('every import of the source points the right way', () => {
   expect(files.flatMap((path) => wrongIn(path, readFileSync(join(root, path), 'utf8')))).toEqual(
     [],
   );
+});
+
+test('what every page may load of the physics reaches no package', () => {
+  const reached = new Set<string>();
+  const packages: string[] = [];
+  const reach = (path: string): void => {
+    if (reached.has(path)) return;
+    reached.add(path);
+    for (const specifier of importsOf(path, readFileSync(join(root, path), 'utf8')))
+      if (specifier.startsWith('.')) reach(posix.join(dirname(path), specifier));
+      else packages.push(`${path}: ${specifier}`);
+  };
+  reach('src/physics/index.ts');
+  expect(reached.size).toBeGreaterThan(20);
+  expect(packages).toEqual([]);
 });
 
 test.each([
@@ -49,6 +64,7 @@ test.each([
 
 test.each([
   ['src/physics/bend.ts', "import { inRange } from './guard.ts';"],
+  ['src/physics/listening/spectrum.ts', "import FFT from 'fft.js';"],
   ['src/instrument/drawer.ts', "import strings from '../../content/data/strings.yaml';"],
   ['src/instrument/schema.ts', "import * as v from 'valibot';"],
   [

@@ -19,7 +19,8 @@ const drawing = ['svelte', 'd3-array', 'd3-scale', 'd3-shape', 'lean-qr'];
  * styles know nothing of the rest, so that whatever draws or shows may use them.
  */
 export const rules: Readonly<Record<string, Room>> = {
-  physics: { rooms: [], packages: [] },
+  // The one package is for listening, which no page loads before somebody listens.
+  physics: { rooms: [], packages: ['fft.js'] },
   instrument: { rooms: ['physics', 'data'], packages: ['svelte', 'valibot'] },
   figures: { rooms: ['physics', 'instrument', 'data', 'styles'], packages: drawing },
   exercises: { rooms: ['physics', 'instrument', 'data', 'styles'], packages: drawing },

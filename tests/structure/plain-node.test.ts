@@ -16,3 +16,20 @@ test('Node alone runs the physics: no build, no flag', () => {
   const answer = execFileSync(toolNode(), args, { cwd: root, encoding: 'utf8' });
   expect(Number(answer)).toBeCloseTo(56.4, 2);
 });
+
+test('Node alone listens to a string: the package that it needs is plain JavaScript', () => {
+  const script = `
+    import { listen } from './src/physics/listen.ts';
+    const sampleRate = 22050;
+    const samples = Float64Array.from({ length: sampleRate }, (_, i) => {
+      let sum = 0;
+      for (let n = 1; n <= 8; n += 1)
+        sum += Math.sin((2 * Math.PI * n * 110 * Math.sqrt(1 + 1e-4 * n * n) * i) / sampleRate) / n;
+      return 0.1 * sum * Math.exp((-3 * i) / sampleRate);
+    });
+    console.log(listen({ samples, sampleRate }).fundamental);
+  `;
+  const args = ['--input-type=module', '--eval', script];
+  const answer = execFileSync(toolNode(), args, { cwd: root, encoding: 'utf8' });
+  expect(Number(answer)).toBeCloseTo(110, 2);
+});
