@@ -76,11 +76,13 @@ test('the strength of wire and the thresholds of force name theirs', () => {
 
 test('no source id in the code of the physics is missing from the data', () => {
   const folder = join(root, 'src/physics');
-  const named = readdirSync(folder).flatMap((file) =>
-    [...readFileSync(join(folder, file), 'utf8').matchAll(/source: '([^']+)'/g)].map(
-      (m) => m[1] ?? '',
-    ),
-  );
+  const named = readdirSync(folder, { recursive: true, encoding: 'utf8' })
+    .filter((file) => file.endsWith('.ts'))
+    .flatMap((file) =>
+      [...readFileSync(join(folder, file), 'utf8').matchAll(/source: '([^']+)'/g)].map(
+        (m) => m[1] ?? '',
+      ),
+    );
   expect(named.length).toBeGreaterThan(5);
   expect(named.filter((id) => !sources.has(id))).toEqual([]);
 });
