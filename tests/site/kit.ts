@@ -43,6 +43,10 @@ export interface View {
   before?: () => void;
   /** Holds back what comes from addresses like this, in ms. */
   late?: { what: RegExp; by: number };
+  /** Styles that are added to the end of each of the site's sheets. */
+  sheet?: string;
+  /** Device pixels for each CSS pixel. */
+  density?: number;
 }
 
 /** A page in a fresh context, so that nothing is remembered from another, and what went wrong or was loaded on it. */
@@ -70,6 +74,7 @@ export async function open(browser: Browser, url: string, view: View = {}): Prom
     javaScriptEnabled: view.javaScript ?? true,
     reducedMotion: view.reducedMotion ?? 'no-preference',
     hasTouch: true,
+    deviceScaleFactor: view.density ?? 1,
     serviceWorkers: view.offline ? 'allow' : 'block',
   });
   const page = await context.newPage();
@@ -91,7 +96,12 @@ export async function open(browser: Browser, url: string, view: View = {}): Prom
     if (response.status() >= 400) visit.problems.push(`${response.status()}: ${response.url()}`);
   });
   if (view.before) await page.addInitScript(view.before);
-  const { late } = view;
+  const { late, sheet } = view;
+  if (sheet)
+    await page.route(/\.css$/, async (route) => {
+      const answer = await route.fetch();
+      await route.fulfill({ response: answer, body: `${await answer.text()}\n${sheet}` });
+    });
   if (late)
     await page.route(late.what, async (route) => {
       await new Promise((done) => setTimeout(done, late.by));
