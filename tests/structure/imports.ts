@@ -21,7 +21,8 @@ const drawing = ['svelte', 'd3-array', 'd3-scale', 'd3-shape', 'lean-qr'];
 export const rules: Readonly<Record<string, Room>> = {
   // The one package is for listening, which no page loads before somebody listens.
   physics: { rooms: [], packages: ['fft.js'] },
-  instrument: { rooms: ['physics', 'data'], packages: ['svelte', 'valibot'] },
+  // The browser's database belongs to the book, which comes when it is wanted.
+  instrument: { rooms: ['physics', 'data'], packages: ['svelte', 'valibot', 'idb'] },
   figures: { rooms: ['physics', 'instrument', 'data', 'styles'], packages: drawing },
   exercises: { rooms: ['physics', 'instrument', 'data', 'styles'], packages: drawing },
   components: {

@@ -1,0 +1,24 @@
+/** The reader's own instrument, from the page that changes it into the book. */
+import type { Instrument } from '../schema.ts';
+import type { Trouble } from './book.ts';
+import { askToPersist, openBook } from './open.ts';
+import { isInstrument } from './schema.ts';
+
+/** Keeps the instrument under its id; the first one that is kept asks for a storage that lasts. Gives what is in the way. */
+export async function keepOwn(id: string, instrument: Instrument): Promise<Trouble | undefined> {
+  const book = await openBook();
+  const lying = book.get(id);
+  const { name } = instrument;
+  if (lying) await book.change(id, { name, instrument, deleted: undefined });
+  else {
+    const isFirst = !book.all.some(isInstrument);
+    await book.add({ kind: 'instrument', name, instrument }, id);
+    if (isFirst) void askToPersist();
+  }
+  return book.trouble;
+}
+
+/** Puts away an instrument whose making was taken back. */
+export async function putAwayOwn(id: string): Promise<void> {
+  await (await openBook()).putAway(id);
+}
