@@ -38,6 +38,16 @@ export default defineConfig({
       },
       {
         root,
+        plugins: [yamlData()],
+        // Needs a package of sounds: npm run recordings.
+        test: {
+          name: 'recordings',
+          include: ['tests/recordings/**/*.test.ts'],
+          testTimeout: 30_000,
+        },
+      },
+      {
+        root,
         // A browser test computes what it expects with the site's own modules and data.
         plugins: [svelte(), yamlData()],
         test: {

@@ -36,6 +36,9 @@ export const drawnRanges = {
   /** The wanted pull, as a share of the string's own */
   stairs: { min: 0.7, max: 1.3 },
   partial: { min: 1, max: 24, whole: true },
+  /** Which of the recorded notes is looked at, and the gauge in thousandths that the model takes for it */
+  recorded: choice(3),
+  wire: { min: 8, max: 14 },
   /** A wound string's make: thousandths, 0 for hex and 1 for round, and a place in the list of wraps */
   core: { min: 1, max: 26 },
   outer: { min: 5, max: 240 },

@@ -11,6 +11,7 @@ import { fontBytes, htmlBytes, scriptBytes, styleBytes } from '../site/weights.t
 import { barePage } from './bare.mjs';
 import { benchDrag } from './drag.mjs';
 import { benchGrowth } from './growth.mjs';
+import { benchListen } from './listen.mjs';
 import { benchPhysics } from './physics.mjs';
 
 const handlesPerPage = 8;
@@ -55,7 +56,10 @@ async function dragRows(page, path, floor) {
 await main(() => {
   const asked = process.argv.slice(2);
   if (asked[0] === 'build') return benchGrowth();
-  if (asked.length === 0) benchPhysics();
+  if (asked.length === 0) {
+    benchPhysics();
+    benchListen();
+  }
   return withSite(async (browser, home) => {
     const weights = {};
     const drags = {};

@@ -18,6 +18,7 @@ import { MOST_FRETS } from '../../src/figures/capo/capo.ts';
 import { LEAST } from '../../src/figures/finger-place/place.ts';
 import { PARTIALS } from '../../src/figures/ladder/stiff.ts';
 import { FRETS } from '../../src/figures/pressed/frame.ts';
+import { notes } from '../../src/figures/recorded/recorded.ts';
 import { wrapMaterials } from '../../src/figures/section/make.ts';
 import { reach as octaves } from '../../src/figures/slide-rule/rules.ts';
 import { reach as stairs } from '../../src/figures/stairs/stairs.ts';
@@ -31,6 +32,7 @@ it.each<[DrawnName, { min: number; max: number }]>([
   ['octaves', octaves],
   ['stairs', stairs],
   ['partial', { min: 1, max: PARTIALS }],
+  ['recorded', { min: 0, max: notes.length - 1 }],
   ['wrap', { min: 0, max: wrapMaterials.length - 1 }],
   ['vice', { min: vice.min, max: vice.max }],
   ['action', heightRange],

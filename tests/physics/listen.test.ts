@@ -163,12 +163,21 @@ describe('listen', () => {
     expect(answer.ok && answer.fundamental).toBeCloseTo(110, 2);
   });
 
-  it('waits for the pluck, and takes off a constant offset', () => {
+  it('waits for the pluck', () => {
     const { samples } = sound({ ...open, noise: 1e-4 }, 3);
-    const late = new Float64Array(samples.length + 20_000).fill(0.05);
-    samples.forEach((x, i) => (late[i + 20_000] = x + 0.05));
+    const late = new Float64Array(samples.length + 20_000);
+    samples.forEach((x, i) => (late[i + 20_000] = x));
     const answer = listen({ samples: late, sampleRate: 48_000 });
     expect(answer.ok && answer.fundamental).toBeCloseTo(110, 3);
+  });
+
+  it('is as sure of a sound that stands off zero', () => {
+    const pluck = sound({ fundamental: 31, inharmonicity: 2e-5, noise: 1e-5, peak: 0.5 }, 4);
+    const doubts = [0, 0.3].map((offset) => {
+      const answer = listen({ ...pluck, samples: pluck.samples.map((x) => x + offset) });
+      return answer.ok ? answer.fundamentalDoubt : NaN;
+    });
+    expect((doubts[1] ?? NaN) / (doubts[0] ?? NaN)).toBeCloseTo(1, 1);
   });
 
   it('refuses arguments that no recording has', () => {

@@ -76,7 +76,7 @@ const chapters: Readonly<Record<string, readonly Own[]>> = {
     choice('whole-string', 'slips over the nut'),
     choice('whole-string', 'slips over the saddle'),
   ],
-  'stiff-strings': [handle('ladder', 'partial')],
+  'stiff-strings': [handle('ladder', 'partial'), handle('recorded-string', 'wire')],
   'two-guitars-one-feel': [cell],
   'what-neck-and-bridge-carry': [
     handle('the-bridge', 'bridge-pull'),

@@ -15,6 +15,7 @@ import {
   fromInches,
   STANDARD_A4,
   strengthShare,
+  thousandths,
 } from '../../physics/index.ts';
 import { formatDrift, formatSmall } from '../ladder/describe.ts';
 import {
@@ -27,6 +28,15 @@ import {
   type Stiffness,
   type View,
 } from '../ladder/stiff.ts';
+import { formatWire } from '../recorded/describe.ts';
+import {
+  fitOf,
+  heardGauge,
+  notes,
+  RUNGS,
+  scaleLength,
+  type RecordedNote,
+} from '../recorded/recorded.ts';
 import { formatEnd } from '../saddle-curve/describe.ts';
 import { triedOf } from '../trial.ts';
 import type { Quantity } from './common.ts';
@@ -128,9 +138,57 @@ const constant: Readonly<Record<string, Quantity>> = {
   'stiff.c.bareShare': () => (bareShare === undefined ? '' : formatShare(bareShare)),
 };
 
+const noteAt = (fret: number): RecordedNote => {
+  const note = notes.find((each) => each.fret === fret);
+  if (!note) throw new RangeError(`fret is ${fret}; permitted: one that was recorded`);
+  return note;
+};
+const openString = noteAt(0);
+/** In millionths, without the word */
+const millionths = (b: number): string => formatSmall(b).split('\u00a0')[0] ?? '';
+const bAt = (fret: number): string => millionths(noteAt(fret).fit.inharmonicity);
+const timesAt = (fret: number, b: (note: RecordedNote) => number): string =>
+  (b(noteAt(fret)) / b(openString)).toFixed(2);
+const measuredAt = (fret: number): string => timesAt(fret, ({ fit }) => fit.inharmonicity);
+const modelAt = (fret: number): string => timesAt(fret, ({ speakingLength: l }) => 1 / l ** 2);
+const heard = heardGauge(openString);
+/** Cents by which one of the first partials stands off the law at most. */
+const mostOff = (last: number): number =>
+  Math.max(
+    ...notes.flatMap(({ partials, fit }) =>
+      partials.flatMap(({ n }, i) => (n <= last ? [Math.abs(fit.off[i] ?? 0)] : [])),
+    ),
+  );
+
+/** Of the recorded string: measured, and by the model. */
+const recording: Readonly<Record<string, Quantity>> = {
+  'stiff.rec.count': () => String(Math.max(...notes.map(({ partials }) => partials.length))),
+  'stiff.rec.scale': (s) => formatLength(scaleLength, s.units),
+  'stiff.rec.open': () => bAt(0),
+  'stiff.rec.five': () => bAt(5),
+  'stiff.rec.seven': () => bAt(7),
+  'stiff.rec.twelve': () => bAt(12),
+  'stiff.rec.times5': () => measuredAt(5),
+  'stiff.rec.times7': () => measuredAt(7),
+  'stiff.rec.times12': () => measuredAt(12),
+  'stiff.rec.model5': () => modelAt(5),
+  'stiff.rec.model7': () => modelAt(7),
+  'stiff.rec.model12': () => modelAt(12),
+  'stiff.rec.residual': () => formatDrift(Math.max(...notes.map(({ fit }) => fit.residual))),
+  'stiff.rec.gauge': () =>
+    `${thousandths(heard.diameter).toFixed(1)}\u00a0±\u00a0${thousandths(heard.doubt).toFixed(1)}`,
+  'stiff.rec.left': () =>
+    heard.remaining.map(({ diameter }) => `the ${formatWire(thousandths(diameter))}`).join(' and '),
+  'stiff.rec.rungs': () => String(RUNGS),
+  'stiff.rec.body': () => formatDrift(mostOff(3)),
+  'stiff.rec.low': () => millionths(fitOf(openString.partials, 16).inharmonicity),
+  'stiff.rec.longer': () => formatShare(1.01 ** 2 - 1),
+};
+
 export const quantities: Readonly<Record<string, Quantity>> = {
   ...live,
   ...exercises,
   ...equation,
   ...constant,
+  ...recording,
 };

@@ -18,6 +18,7 @@ import StringElement from '../../components/figures/StringElement.astro';
 import LeavesTheSaddle from '../../components/figures/LeavesTheSaddle.astro';
 import FingersPlace from '../../components/figures/FingersPlace.astro';
 import ThreeRulers from '../../components/figures/ThreeRulers.astro';
+import RecordedString from '../../components/figures/RecordedString.astro';
 import TheLadder from '../../components/figures/TheLadder.astro';
 import HowToMeasure from '../../components/figures/HowToMeasure.astro';
 import PressingDown from '../../components/figures/PressingDown.astro';
@@ -105,6 +106,7 @@ export const components = {
   TheOctave,
   TheCaliper,
   TheStairs,
+  RecordedString,
   TheLadder,
   TheSection,
   TheVice,
