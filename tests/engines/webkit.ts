@@ -4,19 +4,10 @@ import { mkdtempSync, readdirSync, readFileSync, rmSync } from 'node:fs';
 import { createServer } from 'node:net';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import { Builder, Capabilities, Key as Keys, Origin, type WebDriver } from 'selenium-webdriver';
 
 import { findWebKit } from '../../.tools/engines.mjs';
-import { viewport, type Hand, type Key } from './hand.ts';
-
-const keys: Readonly<Record<Key, string>> = {
-  Enter: Keys.ENTER,
-  ArrowLeft: Keys.ARROW_LEFT,
-  ArrowRight: Keys.ARROW_RIGHT,
-  PageUp: Keys.PAGE_UP,
-  Home: Keys.HOME,
-  End: Keys.END,
-};
+import { acts, inJson } from './acts.ts';
+import { viewport, type Hand } from './hand.ts';
 
 const freePort = (): Promise<number> =>
   new Promise((done, failed) => {
@@ -41,23 +32,30 @@ async function startScreen(program: string): Promise<{ screen: ChildProcess; dis
   return { screen, display };
 }
 
-/** A session as soon as the driver listens. Its address is given, so that nothing looks for another driver. */
-async function connect(port: number, binary: string): Promise<WebDriver> {
-  const wanted = new Capabilities({
-    browserName: 'MiniBrowser',
-    'webkitgtk:browserOptions': { binary, args: ['--automation'] },
-  });
-  const end = Date.now() + 20_000;
-  for (;;) {
+type Send = (method: 'POST' | 'DELETE', path: string, body?: object) => Promise<unknown>;
+
+/** A way to send commands to the driver, https://www.w3.org/TR/webdriver2/, as soon as it listens. */
+async function connect(port: number): Promise<Send> {
+  const driver = `http://127.0.0.1:${port}`;
+  for (const end = Date.now() + 20_000; ;) {
     try {
-      const status = await fetch(`http://127.0.0.1:${port}/status`);
+      const status = await fetch(`${driver}/status`);
       if (status.ok) break;
     } catch (error) {
       if (Date.now() > end) throw error;
     }
     await new Promise((done) => setTimeout(done, 50));
   }
-  return new Builder().usingServer(`http://127.0.0.1:${port}`).withCapabilities(wanted).build();
+  return async (method, path, body) => {
+    const answer = await fetch(driver + path, {
+      method,
+      ...(body && { body: JSON.stringify(body), headers: { 'content-type': 'application/json' } }),
+    });
+    const { value } = (await answer.json()) as { value: unknown };
+    if (answer.ok) return value;
+    const { error, message } = value as { error: string; message: string };
+    throw new Error(`${path}: ${error} ${message}`);
+  };
 }
 
 export async function webkit(): Promise<Hand> {
@@ -77,25 +75,31 @@ export async function webkit(): Promise<Hand> {
     rmSync(home, { recursive: true, force: true });
   };
   try {
-    const browser = await connect(port, found.browser);
-    await browser
-      .manage()
-      .window()
-      .setRect({ x: 0, y: 0, ...viewport });
-    const at = (x: number, y: number) =>
-      browser.actions({ async: true }).move({ x, y, duration: 0, origin: Origin.VIEWPORT });
+    const send = await connect(port);
+    const alwaysMatch = {
+      browserName: 'MiniBrowser',
+      'webkitgtk:browserOptions': { binary: found.browser, args: ['--automation'] },
+    };
+    const begun = await send('POST', '/session', { capabilities: { alwaysMatch } });
+    const session = `/session/${(begun as { sessionId: string }).sessionId}`;
+    await send('POST', `${session}/window/rect`, { x: 0, y: 0, ...viewport });
     return {
-      open: (url) => browser.get(url),
-      run: (inPage, ...args) => browser.executeScript(inPage as never, ...args) as never,
-      press: (x, y) => at(x, y).press().perform(),
-      move: (x, y) => at(x, y).perform(),
-      release: () => browser.actions({ async: true }).release().perform(),
-      type: (text) => browser.actions({ async: true }).sendKeys(text).perform(),
-      key: (name) => browser.actions({ async: true }).sendKeys(keys[name]).perform(),
+      open: async (url) => {
+        await send('POST', `${session}/url`, { url });
+      },
+      run: async (inPage, ...args) => {
+        const script = `return (${inJson(inPage)})(arguments[0])`;
+        const result = await send('POST', `${session}/execute/sync`, {
+          script,
+          args: [JSON.stringify(args)],
+        });
+        return JSON.parse(result as string) as never;
+      },
+      ...acts((actions) => send('POST', `${session}/actions`, { actions })),
       saved: () => readdirSync(home),
       read: (name) => readFileSync(join(home, name), 'utf8'),
       close: async () => {
-        await browser.quit().finally(end);
+        await send('DELETE', session).finally(end);
       },
     };
   } catch (error) {
