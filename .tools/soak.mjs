@@ -1,9 +1,9 @@
 /**
- * `npm run soak`: random play on every page and frame, round after round, for as many minutes as are asked for (60). Each game is
- * repeated by its page and seed: `npm run soak -- 1 SEED course/pitch/`.
+ * `npm run soak`: a hundred thousand links that nobody would write, then random play on every page and frame, round after round,
+ * for as many minutes as are asked for (60). Each game is repeated by its page and seed: `npm run soak -- 1 SEED course/pitch/`.
  */
 import { playOn } from '../tests/site/playground.ts';
-import { Advice, main } from './toolchain.mjs';
+import { Advice, main, tool } from './toolchain.mjs';
 import { withSite } from './with-site.mjs';
 
 const MINUTE = 60_000;
@@ -41,6 +41,14 @@ async function soak(browser, url, { minutes, first, only }) {
   if (failures > 0) throw new Advice('What failed stands above, with the seed that repeats it.');
 }
 
+/** The tests of the link's reader with many more texts than `npm test` draws, and others. */
+async function fuzz(seed) {
+  const file = 'tests/instrument/link-fuzz.test.ts';
+  const args = ['run', '--config', 'tests/vitest.config.ts', '--project', 'unit', file];
+  if ((await tool('vitest', args, { env: { SEED: seed, TEXTS: '100000' } })) === 0) return;
+  throw new Advice(`A link was read wrongly: SEED=${seed} TEXTS=100000 repeats it.`);
+}
+
 await main(async () => {
   const [minutes = '60', first = String(Date.now() % 1e6), only] = process.argv.slice(2);
   const game = { minutes: Number(minutes), first: Number(first), only };
@@ -49,6 +57,7 @@ await main(async () => {
       'npm run soak -- [minutes] [seed] [page]; minutes above 0, the seed a whole number.',
     );
   }
+  if (only === undefined) await fuzz(first);
   console.log(`Playing for ${minutes} min from seed ${first} on`);
   await withSite((browser, url) => soak(browser, url, game));
 });

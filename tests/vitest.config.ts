@@ -54,6 +54,9 @@ export default defineConfig({
           name: 'site',
           include: ['tests/site/**/*.test.ts'],
           globalSetup: 'tests/site/serve.ts',
+          // The files of a worker share its browser.
+          isolate: false,
+          setupFiles: ['tests/site/left-open.ts'],
           testTimeout: 120_000,
           hookTimeout: 180_000,
           maxWorkers: 2,

@@ -1,20 +1,17 @@
-import type { Browser } from 'playwright-core';
-import { afterAll, beforeAll, expect, test } from 'vitest';
+import { beforeAll, expect, test } from 'vitest';
 
 import { constructionOf } from '../../src/instrument/drawer.ts';
 import { forceNumber } from '../../src/instrument/format.ts';
 import { workshopInstrument } from '../../src/instrument/workshop.ts';
 import * as physics from '../../src/physics/index.ts';
-import { dragWithFinger, dragWithMouse, launch, pressKey, sliderValue } from './kit.ts';
+import { browser } from './browser.ts';
+import { dragWithFinger, dragWithMouse, pressKey, sliderValue } from './kit.ts';
 import { openFigure, plain, refused, type, type OneFigure } from './one-figure.ts';
 
-let browser: Browser;
 let board: OneFigure;
 beforeAll(async () => {
-  browser = await launch();
   board = await openFigure(browser, 'a-scale-for-every-string', 'draw-the-board');
 });
-afterAll(() => browser.close());
 
 const at = async (side: string): Promise<number> =>
   (await sliderValue(board.handle(`board-${side}`))).now;

@@ -36,22 +36,25 @@ async function barriers(page: Page, where: string, rules?: readonly string[]): P
   return found.map((each) => `${where}, ${each}`);
 }
 
-/** Judges the page at each size, in light and in dark, and leaves it light at the last size. */
-export async function allBarriers(
-  page: Page,
-  sizes: readonly { width: number; height: number }[],
-): Promise<string[]> {
+/** How a page is looked at: its size and colours, and whether all rules are tried or those alone that colours decide. */
+export interface Look {
+  size: { width: number; height: number };
+  scheme: 'light' | 'dark';
+  colours?: 'alone';
+}
+
+/** Judges the page at each look, and leaves it light. */
+export async function barriersAt(page: Page, looks: readonly Look[]): Promise<string[]> {
   await page.evaluate(script);
   // The paper's grid, as faint as it is, keeps axe from judging any text that stands on it.
   await page.evaluate(() => document.body.style.setProperty('background-image', 'none'));
   const found: string[] = [];
-  for (const size of sizes) {
+  for (const { size, scheme, colours } of looks) {
     await page.setViewportSize(size);
-    await page.emulateMedia({ colorScheme: 'dark', reducedMotion: 'reduce' });
-    found.push(...(await barriers(page, `dark, ${size.width} px`, colourRules)));
-    await page.emulateMedia({ colorScheme: 'light', reducedMotion: 'reduce' });
-    found.push(...(await barriers(page, `light, ${size.width} px`)));
+    await page.emulateMedia({ colorScheme: scheme, reducedMotion: 'reduce' });
+    found.push(...(await barriers(page, `${scheme}, ${size.width} px`, colours && colourRules)));
   }
+  await page.emulateMedia({ colorScheme: 'light', reducedMotion: 'reduce' });
   await page.evaluate(() => document.body.style.removeProperty('background-image'));
   return found;
 }

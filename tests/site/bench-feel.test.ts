@@ -1,18 +1,13 @@
-import type { Browser, Page } from 'playwright-core';
-import { afterAll, beforeAll, describe, expect, inject, test } from 'vitest';
+import type { Page } from 'playwright-core';
+import { describe, expect, inject, test } from 'vitest';
 
 import { bendsOf } from '../../src/instrument/bends.ts';
 import { formatDifference, travelNumber } from '../../src/instrument/format.ts';
 import { planOf } from '../../src/instrument/plan.ts';
 import type { State } from '../../src/instrument/schema.ts';
 import { initialState } from '../../src/instrument/workshop.ts';
-import { desktop, launch, open, phone, scrollThrough, type View } from './kit.ts';
-
-let browser: Browser;
-beforeAll(async () => {
-  browser = await launch();
-});
-afterAll(() => browser.close());
+import { browser } from './browser.ts';
+import { desktop, open, phone, scrollThrough, type View } from './kit.ts';
 
 async function bench(viewport: View['viewport'], link = '') {
   const visit = await open(browser, `${inject('origin')}bench/${link}`, { viewport });

@@ -1,19 +1,14 @@
 import { readFileSync } from 'node:fs';
 
-import type { Browser, Page } from 'playwright-core';
-import { afterAll, beforeAll, describe, expect, inject, test } from 'vitest';
+import type { Page } from 'playwright-core';
+import { describe, expect, inject, test } from 'vitest';
 
 import { jobs } from '../../src/instrument/jobs.ts';
 import { planOf } from '../../src/instrument/plan.ts';
 import { initialState } from '../../src/instrument/workshop.ts';
 import * as physics from '../../src/physics/index.ts';
-import { desktop, launch, open, phone, scrollThrough } from './kit.ts';
-
-let browser: Browser;
-beforeAll(async () => {
-  browser = await launch();
-});
-afterAll(() => browser.close());
+import { browser } from './browser.ts';
+import { desktop, open, phone, scrollThrough } from './kit.ts';
 
 async function bench(link = '', viewport = desktop) {
   const visit = await open(browser, `${inject('origin')}bench/${link}`, { viewport });

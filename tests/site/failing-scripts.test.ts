@@ -1,14 +1,9 @@
 /** Scripts that don't arrive, arrive late, or arrive at the second attempt: the figure stands, and says how to go on. */
-import type { Browser, Page, Route } from 'playwright-core';
-import { afterAll, beforeAll, expect, inject, test } from 'vitest';
+import type { Page, Route } from 'playwright-core';
+import { expect, inject, test } from 'vitest';
 
-import { desktop, dragWithMouse, launch, open, sliderValue } from './kit.ts';
-
-let browser: Browser;
-beforeAll(async () => {
-  browser = await launch();
-});
-afterAll(() => browser.close());
+import { browser } from './browser.ts';
+import { desktop, dragWithMouse, open, sliderValue } from './kit.ts';
 
 const chapter = 'course/three-things-set-the-pull/';
 const figure = (page: Page) => page.locator('#three-handles');

@@ -1,17 +1,13 @@
 import { readFileSync } from 'node:fs';
-import type { Browser, Locator, Page } from 'playwright-core';
-import { afterAll, afterEach, beforeAll, beforeEach, expect, inject, test } from 'vitest';
+import type { Locator, Page } from 'playwright-core';
+import { afterEach, beforeEach, expect, inject, test } from 'vitest';
 
-import { desktop, launch, open, phone, sliderValue, type Visit } from './kit.ts';
+import { browser } from './browser.ts';
+import { desktop, open, phone, sliderValue, type Visit } from './kit.ts';
 
-let browser: Browser;
 let visit: Visit;
 let page: Page;
 let figure: Locator;
-beforeAll(async () => {
-  browser = await launch();
-});
-afterAll(() => browser.close());
 beforeEach(async () => {
   visit = await open(browser, `${inject('origin')}course/speaking-length/`, { viewport: desktop });
   page = visit.page;

@@ -1,17 +1,11 @@
 import { fromHtml } from 'hast-util-from-html';
-import type { Browser } from 'playwright-core';
 import { visit as walk } from 'unist-util-visit';
-import { afterAll, beforeAll, expect, inject, test } from 'vitest';
+import { expect, inject, test } from 'vitest';
 
+import { browser } from './browser.ts';
 import { sideways } from './contents.ts';
-import { launch, open, phone, smallPhone } from './kit.ts';
+import { open, phone, smallPhone } from './kit.ts';
 import { frames, htmlOf, pages } from './pages.ts';
-
-let browser: Browser;
-beforeAll(async () => {
-  browser = await launch();
-});
-afterAll(() => browser.close());
 
 function figuresOf(path: string): { id: string; hasMenu: boolean }[] {
   const found: { id: string; hasMenu: boolean }[] = [];

@@ -1,19 +1,16 @@
-import type { Browser } from 'playwright-core';
-import { afterAll, beforeAll, expect, test } from 'vitest';
+import { beforeAll, expect, test } from 'vitest';
 
 import { constructionOf } from '../../src/instrument/drawer.ts';
 import { formatForce } from '../../src/instrument/format.ts';
 import * as physics from '../../src/physics/index.ts';
-import { dragWithFinger, dragWithMouse, launch, pressKey, sliderValue } from './kit.ts';
+import { browser } from './browser.ts';
+import { dragWithFinger, dragWithMouse, pressKey, sliderValue } from './kit.ts';
 import { openFigure, plain, refused, type, type OneFigure } from './one-figure.ts';
 
-let browser: Browser;
 let map: OneFigure;
 beforeAll(async () => {
-  browser = await launch();
   map = await openFigure(browser, 'going-low', 'three-roads');
 });
-afterAll(() => browser.close());
 
 const at = async (name: string): Promise<number> => (await sliderValue(map.handle(name))).now;
 const reading = async (): Promise<string> =>

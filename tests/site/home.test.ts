@@ -1,23 +1,17 @@
-import type { Browser, Page } from 'playwright-core';
-import { afterAll, beforeAll, expect, inject, test } from 'vitest';
+import type { Page } from 'playwright-core';
+import { expect, inject, test } from 'vitest';
 
 import * as physics from '../../src/physics/index.ts';
+import { browser } from './browser.ts';
 import {
   desktop,
   dragWithFinger,
   dragWithMouse,
-  launch,
   open,
   phone,
   pressKey,
   sliderValue,
 } from './kit.ts';
-
-let browser: Browser;
-beforeAll(async () => {
-  browser = await launch();
-});
-afterAll(() => browser.close());
 
 const handleOf = (page: Page) => page.locator('[data-handle="length"]');
 const firstWeight = async (page: Page): Promise<number> =>

@@ -1,14 +1,9 @@
 /** A link may come from anywhere: whatever it carries, the page stands, and nothing of it becomes part of the page. */
-import type { Browser, Page } from 'playwright-core';
-import { afterAll, beforeAll, expect, inject, test } from 'vitest';
+import type { Page } from 'playwright-core';
+import { expect, inject, test } from 'vitest';
 
-import { desktop, hydrated, launch, open, scrollThrough } from './kit.ts';
-
-let browser: Browser;
-beforeAll(async () => {
-  browser = await launch();
-});
-afterAll(() => browser.close());
+import { browser } from './browser.ts';
+import { desktop, hydrated, open, scrollThrough } from './kit.ts';
 
 const mark = '<b class="got">x</b><img class="got" src="x" onerror="window.got=1">';
 const codes = (text: string): string =>

@@ -1,20 +1,17 @@
-import type { Browser } from 'playwright-core';
-import { afterAll, beforeAll, expect, test } from 'vitest';
+import { beforeAll, expect, test } from 'vitest';
 
 import { NUT_HEIGHT, usualHeight } from '../../src/instrument/intoned.ts';
 import { pullsOf } from '../../src/instrument/pulls.ts';
 import { workshopInstrument } from '../../src/instrument/workshop.ts';
 import * as physics from '../../src/physics/index.ts';
-import { dragWithFinger, dragWithMouse, launch, pressKey, sliderValue } from './kit.ts';
+import { browser } from './browser.ts';
+import { dragWithFinger, dragWithMouse, pressKey, sliderValue } from './kit.ts';
 import { openFigure, plain, refused, type, type OneFigure } from './one-figure.ts';
 
-let browser: Browser;
 let flags: OneFigure;
 beforeAll(async () => {
-  browser = await launch();
   flags = await openFigure(browser, 'in-tune-up-the-neck', 'the-flags');
 });
-afterAll(() => browser.close());
 
 const setback = async (): Promise<number> => (await sliderValue(flags.handle('setback'))).now;
 const together = async (): Promise<string> =>

@@ -140,7 +140,7 @@ function inSightIsHydrated(): boolean {
   });
 }
 
-/** Scrolls to the end in steps of half a screen, and waits until every island is hydrated and the net is quiet. */
+/** Scrolls to the end in steps of less than a screen, and waits until every island is hydrated and the net is quiet. */
 export async function scrollThrough(page: Page): Promise<void> {
   await page.evaluate(async () => {
     // A browser without a screen now and then leaves a frame out: the wait ends all the same.
@@ -152,7 +152,7 @@ export async function scrollThrough(page: Page): Promise<void> {
     const end = () => document.documentElement.scrollHeight - innerHeight;
     for (let steps = 0; scrollY < end() - 1; steps += 1) {
       if (steps > 1000) throw new Error(`the page has no end: ${end()} px at last`);
-      scrollBy({ top: innerHeight / 2, behavior: 'instant' });
+      scrollBy({ top: 0.8 * innerHeight, behavior: 'instant' });
       await frame();
       await frame();
     }

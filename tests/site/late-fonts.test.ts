@@ -1,17 +1,11 @@
 /** Nothing jumps, however late fonts and scripts come and whatever the device has in place of the site's own faces. */
-import type { Browser } from 'playwright-core';
-import { afterAll, beforeAll, expect, inject, test } from 'vitest';
+import { expect, inject, test } from 'vitest';
 
-import { desktop, launch, open, phone, type View } from './kit.ts';
+import { browser } from './browser.ts';
+import { desktop, open, phone, type View } from './kit.ts';
 import { watchShifts } from './shifts.ts';
 
 const LATE = 700;
-
-let browser: Browser;
-beforeAll(async () => {
-  browser = await launch();
-});
-afterAll(() => browser.close());
 
 const late = (what: RegExp): View => ({ late: { what, by: LATE } });
 /** Every face of the page in one that every device has, drawn so much wider or narrower. */

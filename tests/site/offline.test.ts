@@ -1,24 +1,20 @@
 import { cpSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import type { Browser, Page } from 'playwright-core';
-import { afterAll, beforeAll, beforeEach, expect, test } from 'vitest';
+import type { Page } from 'playwright-core';
+import { afterAll, beforeEach, expect, test } from 'vitest';
 
 import { builtFiles, buildWorker } from '../../.tools/offline.mjs';
 import { serve } from '../../.tools/serve.mjs';
-import { launch, open, scrollThrough, sliderValue, type Visit } from './kit.ts';
+import { browser } from './browser.ts';
+import { open, scrollThrough, sliderValue, type Visit } from './kit.ts';
 import { dist, pages } from './pages.ts';
 
 const folder = mkdtempSync(join(tmpdir(), 'speaking-length-offline-'));
 
-let browser: Browser;
 let server: Awaited<ReturnType<typeof serve>>;
 let visit: Visit;
-beforeAll(async () => {
-  browser = await launch();
-});
 afterAll(async () => {
-  await browser.close();
   rmSync(folder, { recursive: true, force: true });
 });
 

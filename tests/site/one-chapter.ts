@@ -1,24 +1,21 @@
 /** One visit to a chapter that all tests of a file share; each test sets its figure to what it needs first. */
-import type { Browser, Locator, Page } from 'playwright-core';
+import type { Locator, Page } from 'playwright-core';
 import { afterAll, beforeAll, expect, inject } from 'vitest';
 
-import { desktop, dragWithFinger, dragWithMouse, launch, open, scrollThrough } from './kit.ts';
+import { browser } from './browser.ts';
+import { desktop, dragWithFinger, dragWithMouse, open, scrollThrough, type Visit } from './kit.ts';
 
 export function chapterOnce(slug: string): () => Page {
-  let browser: Browser;
-  let page: Page;
-  let problems: string[];
+  let visit: Visit;
   beforeAll(async () => {
-    browser = await launch();
-    const visit = await open(browser, `${inject('origin')}course/${slug}/`, { viewport: desktop });
-    ({ page, problems } = visit);
-    await scrollThrough(page);
+    visit = await open(browser, `${inject('origin')}course/${slug}/`, { viewport: desktop });
+    await scrollThrough(visit.page);
   });
   afterAll(async () => {
-    await browser.close();
-    expect(problems).toEqual([]);
+    await visit.close();
+    expect(visit.problems).toEqual([]);
   });
-  return () => page;
+  return () => visit.page;
 }
 
 export const drags = [

@@ -1,15 +1,10 @@
 /** What a drawing tries for itself is a part of the state: undo takes it back, and the address brings it to another device. */
-import type { Browser, Locator, Page } from 'playwright-core';
-import { afterAll, beforeAll, expect, inject, test } from 'vitest';
+import type { Locator, Page } from 'playwright-core';
+import { expect, inject, test } from 'vitest';
 
-import { desktop, launch, open, pressKey, sliderValue } from './kit.ts';
+import { browser } from './browser.ts';
+import { desktop, open, pressKey, sliderValue } from './kit.ts';
 import { type } from './one-figure.ts';
-
-let browser: Browser;
-beforeAll(async () => {
-  browser = await launch();
-});
-afterAll(() => browser.close());
 
 /** Something of a figure that a reader changes, and what it then says or shows. */
 interface Own {

@@ -1,18 +1,12 @@
-import type { Browser } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, inject, test } from 'vitest';
 
-import { desktop, launch, open, type Visit } from './kit.ts';
+import { browser } from './browser.ts';
+import { desktop, open, type Visit } from './kit.ts';
 import { pages } from './pages.ts';
 import { packed, printed, type Printed } from './pdf.ts';
 
 /** Height of A4 in CSS px between the margins of src/styles/print.css. */
 const ROOM = ((297 - 2 * 16) / 25.4) * 96;
-
-let browser: Browser;
-beforeAll(async () => {
-  browser = await launch();
-});
-afterAll(() => browser.close());
 
 const sheets = pages().filter((path) => /^(course|reference)\/./.test(path));
 

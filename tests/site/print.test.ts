@@ -1,17 +1,15 @@
-import type { Browser, Page } from 'playwright-core';
-import { afterAll, beforeAll, expect, inject, test } from 'vitest';
+import type { Page } from 'playwright-core';
+import { beforeAll, expect, inject, test } from 'vitest';
 
-import { desktop, launch, open, scrollThrough, type Visit } from './kit.ts';
+import { browser } from './browser.ts';
+import { desktop, open, scrollThrough, type Visit } from './kit.ts';
 
-let browser: Browser;
 let chapter: Visit;
 beforeAll(async () => {
-  browser = await launch();
   // Its first figure has a narrow and a wide sheet, of which paper takes the narrow one.
   chapter = await open(browser, address('course/stiff-strings/'), { viewport: desktop });
   await scrollThrough(chapter.page);
 });
-afterAll(() => browser.close());
 
 const address = (path: string): string => inject('origin') + path;
 

@@ -1,17 +1,14 @@
 /** The recorded string beside the model: what a reader changes moves the model alone, and says so. */
-import type { Browser } from 'playwright-core';
-import { afterAll, beforeAll, expect, test } from 'vitest';
+import { beforeAll, expect, test } from 'vitest';
 
-import { dragWithFinger, dragWithMouse, launch, pressKey, sliderValue } from './kit.ts';
+import { browser } from './browser.ts';
+import { dragWithFinger, dragWithMouse, pressKey, sliderValue } from './kit.ts';
 import { openFigure, plain, refused, type, type OneFigure } from './one-figure.ts';
 
-let browser: Browser;
 let recorded: OneFigure;
 beforeAll(async () => {
-  browser = await launch();
   recorded = await openFigure(browser, 'stiff-strings', 'recorded-string');
 });
-afterAll(() => browser.close());
 
 const wire = () => sliderValue(recorded.handle('wire'));
 const rungs = (part: string) =>

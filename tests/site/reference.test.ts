@@ -1,17 +1,12 @@
 /** The reference sheets as a reader meets them: typed fields against the physics, one printed page, tables that scroll alone. */
-import type { Browser, Page } from 'playwright-core';
-import { afterAll, beforeAll, describe, expect, inject, test } from 'vitest';
+import type { Page } from 'playwright-core';
+import { describe, expect, inject, test } from 'vitest';
 
 import { sheets } from '../../src/components/reference/sheets.ts';
 import { workshop } from '../../src/instrument/workshop.ts';
 import { fretPosition, inches, millimetres, noteFrequency } from '../../src/physics/index.ts';
-import { desktop, hydrated, launch, open, phone, scrollThrough, smallPhone } from './kit.ts';
-
-let browser: Browser;
-beforeAll(async () => {
-  browser = await launch();
-});
-afterAll(() => browser.close());
+import { browser } from './browser.ts';
+import { desktop, hydrated, open, phone, scrollThrough, smallPhone } from './kit.ts';
 
 const at = (path: string) => `${inject('origin')}reference/${path}`;
 

@@ -1,16 +1,10 @@
-import type { Browser } from 'playwright-core';
-import { afterAll, beforeAll, expect, inject, test } from 'vitest';
+import { expect, inject, test } from 'vitest';
 
 import { encode } from '../../src/instrument/link.ts';
 import { initialState } from '../../src/instrument/workshop.ts';
-import { launch, open, scrollThrough } from './kit.ts';
+import { browser } from './browser.ts';
+import { open, scrollThrough } from './kit.ts';
 import { htmlOf, pages } from './pages.ts';
-
-let browser: Browser;
-beforeAll(async () => {
-  browser = await launch();
-});
-afterAll(() => browser.close());
 
 test.each(pages())('/%s lets no script in but its own', (path) => {
   const policy = /<meta http-equiv="content-security-policy" content="([^"]+)"/.exec(htmlOf(path));

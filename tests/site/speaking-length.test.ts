@@ -1,27 +1,21 @@
-import type { Browser, Page } from 'playwright-core';
-import { afterAll, beforeAll, expect, inject, test } from 'vitest';
+import type { Page } from 'playwright-core';
+import { expect, inject, test } from 'vitest';
 
 import { encode } from '../../src/instrument/link.ts';
 import { pullsOf, totalPull } from '../../src/instrument/pulls.ts';
 import { initialState, workshop, workshopInstrument } from '../../src/instrument/workshop.ts';
 import * as physics from '../../src/physics/index.ts';
+import { browser } from './browser.ts';
 import {
   comeTo,
   desktop,
   dragWithFinger,
   dragWithMouse,
-  launch,
   open,
   phone,
   pressKey,
   sliderValue,
 } from './kit.ts';
-
-let browser: Browser;
-beforeAll(async () => {
-  browser = await launch();
-});
-afterAll(() => browser.close());
 
 async function chapter({ viewport = phone, link = '' } = {}) {
   const visit = await open(browser, `${inject('origin')}course/speaking-length/${link}`, {

@@ -2,8 +2,7 @@
  * What a screen reader says on the three main paths, as the accessibility tree has it. Words are written down as they are
  * heard; numbers come from the modules that the pages use.
  */
-import type { Browser } from 'playwright-core';
-import { afterAll, beforeAll, expect, inject, test } from 'vitest';
+import { expect, inject, test } from 'vitest';
 
 import { feltText, sheetVerdict } from '../../src/figures/bench/verdict.ts';
 import { lengthDomain } from '../../src/figures/monochord/frame.ts';
@@ -21,14 +20,9 @@ import {
 import { planOf } from '../../src/instrument/plan.ts';
 import { sets } from '../../src/instrument/sets.ts';
 import { initialState } from '../../src/instrument/workshop.ts';
-import { desktop, launch, open, scrollThrough } from './kit.ts';
+import { browser } from './browser.ts';
+import { desktop, open, scrollThrough } from './kit.ts';
 import { Reader } from './speech.ts';
-
-let browser: Browser;
-beforeAll(async () => {
-  browser = await launch();
-});
-afterAll(() => browser.close());
 
 async function reading(path: string, from: string) {
   const visit = await open(browser, inject('origin') + path, { viewport: desktop });

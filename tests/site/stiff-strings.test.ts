@@ -1,18 +1,15 @@
-import type { Browser } from 'playwright-core';
-import { afterAll, beforeAll, expect, test } from 'vitest';
+import { beforeAll, expect, test } from 'vitest';
 
 import { constructionOf } from '../../src/instrument/drawer.ts';
 import * as physics from '../../src/physics/index.ts';
-import { dragWithFinger, dragWithMouse, launch, pressKey, sliderValue } from './kit.ts';
+import { browser } from './browser.ts';
+import { dragWithFinger, dragWithMouse, pressKey, sliderValue } from './kit.ts';
 import { openFigure, plain, refused, type, type OneFigure } from './one-figure.ts';
 
-let browser: Browser;
 let ladder: OneFigure;
 beforeAll(async () => {
-  browser = await launch();
   ladder = await openFigure(browser, 'stiff-strings', 'ladder');
 });
-afterAll(() => browser.close());
 
 const at = async (name: string): Promise<number> => (await sliderValue(ladder.handle(name))).now;
 const lens = async (): Promise<string> => plain((await sliderValue(ladder.handle('partial'))).text);

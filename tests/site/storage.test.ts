@@ -1,14 +1,9 @@
 /** A device that keeps nothing, has no room left, or kept rubbish: every page works, and says so quietly. */
-import type { Browser, Page } from 'playwright-core';
-import { afterAll, beforeAll, describe, expect, inject, test } from 'vitest';
+import type { Page } from 'playwright-core';
+import { describe, expect, inject, test } from 'vitest';
 
-import { desktop, launch, open, pressKey, scrollThrough, sliderValue } from './kit.ts';
-
-let browser: Browser;
-beforeAll(async () => {
-  browser = await launch();
-});
-afterAll(() => browser.close());
+import { browser } from './browser.ts';
+import { desktop, open, pressKey, scrollThrough, sliderValue } from './kit.ts';
 
 // Each runs in the page before its own scripts.
 const blocked = (): void => {

@@ -1,16 +1,15 @@
 import { join } from 'node:path';
-import type { Browser } from 'playwright-core';
 import { afterAll, beforeAll, expect, test } from 'vitest';
 
 import { serve } from '../../.tools/serve.mjs';
 import { tool } from '../../.tools/toolchain.mjs';
-import { launch, open, scrollThrough } from './kit.ts';
+import { browser } from './browser.ts';
+import { open, scrollThrough } from './kit.ts';
 import { htmlOf, pages, root } from './pages.ts';
 
 const base = '/sub/path/';
 const folder = join('.cache', 'sub-path');
 
-let browser: Browser;
 let server: Awaited<ReturnType<typeof serve>>;
 beforeAll(async () => {
   // The variables that the test runner sets would change what is built.
@@ -19,10 +18,8 @@ beforeAll(async () => {
   const env = { ...unset, NODE_ENV: 'production', SITE_BASE: base, SITE_OUT: folder };
   expect(await tool('astro', ['build', '--silent'], { env })).toBe(0);
   server = await serve({ folder: join(root, folder), base });
-  browser = await launch();
 });
 afterAll(async () => {
-  await browser?.close();
   await server?.close();
 });
 

@@ -1,25 +1,19 @@
-import type { Browser, Page } from 'playwright-core';
-import { afterAll, beforeAll, describe, expect, inject, test } from 'vitest';
+import type { Page } from 'playwright-core';
+import { describe, expect, inject, test } from 'vitest';
 
 import * as physics from '../../src/physics/index.ts';
+import { browser } from './browser.ts';
 import {
   comeTo,
   desktop,
   dragWithFinger,
   dragWithMouse,
-  launch,
   open,
   phone,
   pressKey,
   sliderValue,
   type View,
 } from './kit.ts';
-
-let browser: Browser;
-beforeAll(async () => {
-  browser = await launch();
-});
-afterAll(() => browser.close());
 
 async function chapter(view: View = {}, hash = '') {
   const visit = await open(

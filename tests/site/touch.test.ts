@@ -1,15 +1,9 @@
 /** A finger on a handle moves the handle alone; a finger beside it, and two fingers anywhere else, are the page's. */
-import type { Browser } from 'playwright-core';
-import { afterAll, beforeAll, expect, inject, test } from 'vitest';
+import { expect, inject, test } from 'vitest';
 
-import { launch, sliderValue, type Step } from './kit.ts';
+import { browser } from './browser.ts';
+import { sliderValue, type Step } from './kit.ts';
 import { besideHandles, centre, groundOf, onPhone, standing } from './touch.ts';
-
-let browser: Browser;
-beforeAll(async () => {
-  browser = await launch();
-});
-afterAll(() => browser.close());
 
 const visit = (path: string, figure: string) => onPhone(browser, inject('origin') + path, figure);
 

@@ -1,5 +1,5 @@
-import type { Browser, Page } from 'playwright-core';
-import { afterAll, beforeAll, expect, inject, test } from 'vitest';
+import type { Page } from 'playwright-core';
+import { expect, inject, test } from 'vitest';
 
 import { formatDifference, formatLength } from '../../src/instrument/format.ts';
 import { drawer } from '../../src/instrument/drawer.ts';
@@ -8,23 +8,17 @@ import { pullsOf } from '../../src/instrument/pulls.ts';
 import { asTarget, initialState, workshopInstrument } from '../../src/instrument/workshop.ts';
 import { sets } from '../../src/instrument/sets.ts';
 import * as physics from '../../src/physics/index.ts';
+import { browser } from './browser.ts';
 import {
   comeTo,
   desktop,
   dragWithFinger,
   dragWithMouse,
-  launch,
   open,
   phone,
   pressKey,
   sliderValue,
 } from './kit.ts';
-
-let browser: Browser;
-beforeAll(async () => {
-  browser = await launch();
-});
-afterAll(() => browser.close());
 
 async function chapter({ viewport = phone, link = '' } = {}) {
   const address = `${inject('origin')}course/two-guitars-one-feel/${link}`;

@@ -1,21 +1,18 @@
-import type { Browser } from 'playwright-core';
-import { afterAll, beforeAll, expect, test } from 'vitest';
+import { beforeAll, expect, test } from 'vitest';
 
 import { benchBridge } from '../../src/instrument/bench-bridge.ts';
 import { formatTotal } from '../../src/instrument/format.ts';
 import { pullsOf } from '../../src/instrument/pulls.ts';
 import { workshopInstrument } from '../../src/instrument/workshop.ts';
 import * as physics from '../../src/physics/index.ts';
-import { dragWithFinger, dragWithMouse, launch, pressKey, sliderValue } from './kit.ts';
+import { browser } from './browser.ts';
+import { dragWithFinger, dragWithMouse, pressKey, sliderValue } from './kit.ts';
 import { openFigure, plain, refused, type, type OneFigure } from './one-figure.ts';
 
-let browser: Browser;
 let bridge: OneFigure;
 beforeAll(async () => {
-  browser = await launch();
   bridge = await openFigure(browser, 'what-neck-and-bridge-carry', 'the-bridge');
 });
-afterAll(() => browser.close());
 
 const at = async (name: string): Promise<number> =>
   (await sliderValue(bridge.handle(`bridge-${name}`))).now;

@@ -1,14 +1,8 @@
 /** What opens beside words, what words light up, what a chapter lists, and the search. */
-import type { Browser } from 'playwright-core';
-import { afterAll, beforeAll, expect, inject, test } from 'vitest';
+import { expect, inject, test } from 'vitest';
 
-import { desktop, launch, open, smallPhone } from './kit.ts';
-
-let browser: Browser;
-beforeAll(async () => {
-  browser = await launch();
-});
-afterAll(() => browser.close());
+import { browser } from './browser.ts';
+import { desktop, open, smallPhone } from './kit.ts';
 
 const chapter = (slug = 'speaking-length') => `${inject('origin')}course/${slug}/`;
 const TERM = 'a.term[data-slip="term-scale-length"]';

@@ -1,10 +1,10 @@
-import type { Browser } from 'playwright-core';
-import { afterAll, beforeAll, describe, expect, inject, test } from 'vitest';
+import { afterAll, beforeAll, expect, inject, test } from 'vitest';
 
-import { allBarriers } from './barriers.ts';
+import { barriersAt, type Look } from './barriers.ts';
+import { browser } from './browser.ts';
 import { contents, sideways } from './contents.ts';
-import { desktop, launch, open, phone, scrollThrough, smallPhone, type Visit } from './kit.ts';
-import { pages } from './pages.ts';
+import { desktop, open, phone, scrollThrough, smallPhone, type Visit } from './kit.ts';
+import { isFirstOfItsKind } from './pages.ts';
 import { watchShifts } from './shifts.ts';
 import { centre, fingersOn, standing } from './touch.ts';
 import { firstView, fontBytes, scriptBytes } from './weights.ts';
@@ -14,13 +14,24 @@ const still = { by: 0, elements: [] };
 /** Where a phone may take a swipe for a step back. */
 const EDGE = 24;
 
-let browser: Browser;
-beforeAll(async () => {
-  browser = await launch();
-});
-afterAll(() => browser.close());
+/**
+ * Narrow and light with all rules, wide and dark for the colours: each page has both layouts and both schemes judged. The first
+ * of each kind, as chapters are one, has every pair of them and all rules in either layout; `tests/structure/contrast.test.ts`
+ * judges the inks themselves.
+ */
+const usualLooks: readonly Look[] = [
+  { size: desktop, scheme: 'dark', colours: 'alone' },
+  { size: phone, scheme: 'light' },
+];
+const everyLook: readonly Look[] = [
+  { size: desktop, scheme: 'dark', colours: 'alone' },
+  { size: desktop, scheme: 'light' },
+  { size: phone, scheme: 'dark', colours: 'alone' },
+  { size: phone, scheme: 'light' },
+];
 
-describe.each(pages())('/%s', (path) => {
+/** All that holds of each page. */
+export function everyPage(path: string): void {
   let visit: Visit;
   let codeAtFirst = 0;
   let atFirst: Awaited<ReturnType<typeof firstView>>;
@@ -125,7 +136,8 @@ describe.each(pages())('/%s', (path) => {
   });
 
   test('has no barrier that axe knows of, narrow or wide, light or dark', async () => {
-    expect(await allBarriers(visit.page, [desktop, phone])).toEqual([]);
+    const looks = isFirstOfItsKind(path) ? everyLook : usualLooks;
+    expect(await barriersAt(visit.page, looks)).toEqual([]);
   });
 
   test('is scrolled by no finger on a handle, in a figure or in prose', async () => {
@@ -141,4 +153,4 @@ describe.each(pages())('/%s', (path) => {
     expect((await standing(page)).selected).toBe('');
     expect(problems).toEqual([]);
   });
-});
+}

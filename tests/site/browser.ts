@@ -1,0 +1,7 @@
+/**
+ * The browser of a worker, which all its files share: starting one takes longer than many a test. What a reader leaves behind
+ * stays within a visit's own context; it ends with the worker.
+ */
+import { launch } from './kit.ts';
+
+export const browser = await launch();
