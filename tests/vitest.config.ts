@@ -1,6 +1,7 @@
 import { svelte } from '@sveltejs/vite-plugin-svelte';
 import { fileURLToPath } from 'node:url';
 import { defineConfig } from 'vitest/config';
+import { BaseSequencer, type TestSpecification } from 'vitest/node';
 
 import { yamlData } from '../.tools/yaml-plugin.mjs';
 
@@ -8,9 +9,19 @@ const root = fileURLToPath(new URL('..', import.meta.url));
 
 const rooms = '{physics,published,practice,instrument,figures,exercises,components,structure}';
 
+/** Begins with what takes longest, so that no worker is left with it at the end. A fresh clone knows only how long a file is. */
+class LongestFirst extends BaseSequencer {
+  override async sort(files: TestSpecification[]): Promise<TestSpecification[]> {
+    const sorted = await super.sort(files);
+    const isShare = ({ moduleId }: TestSpecification) => /\/\d\.test\.ts$/.test(moduleId);
+    return [...sorted.filter(isShare), ...sorted.filter((each) => !isShare(each))];
+  }
+}
+
 export default defineConfig({
   root,
   test: {
+    sequence: { sequencer: LongestFirst },
     projects: [
       {
         root,
