@@ -2,6 +2,7 @@ import astro from 'eslint-plugin-astro';
 import svelte from 'eslint-plugin-svelte';
 import { defineConfig, globalIgnores } from 'eslint/config';
 import globals from 'globals';
+import { join } from 'node:path';
 import typescript from 'typescript-eslint';
 
 import svelteConfig from '../svelte.config.js';
@@ -34,6 +35,15 @@ export default defineConfig(
       // State here is an immutable snapshot; a Map or URL that one function holds need not react, and the rule can't tell.
       'svelte/prefer-svelte-reactivity': 'off',
     },
+  },
+  {
+    // The one rule that asks for types. In components it would ask for a program of its own for each.
+    files: ['**/*.ts'],
+    ignores: ['**/*.svelte.ts'],
+    languageOptions: {
+      parserOptions: { projectService: true, tsconfigRootDir: join(import.meta.dirname, '..') },
+    },
+    rules: { '@typescript-eslint/no-floating-promises': 'error' },
   },
   {
     files: ['**/*.js', '**/*.mjs'],
