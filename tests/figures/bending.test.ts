@@ -10,18 +10,18 @@ import {
   withFret,
   withRise,
   withTravel,
-} from '../../src/figures/bending/bent.ts';
+} from '../../src/figures/feel/bending/bent.ts';
 import {
   describe as say,
   formatRise,
   obstacle,
   travelText,
-} from '../../src/figures/bending/describe.ts';
-import { frameOf, phone, wide } from '../../src/figures/bending/frame.ts';
-import { parseCount, parseShort } from '../../src/figures/bending/parse.ts';
-import { bendRows } from '../../src/figures/bending/rows.ts';
-import { slippedTo } from '../../src/figures/beyond-nut/slip.ts';
-import { fiveBent, gaugesAround } from '../../src/figures/five-gauges/five.ts';
+} from '../../src/figures/feel/bending/describe.ts';
+import { frameOf, phone, wide } from '../../src/figures/feel/bending/frame.ts';
+import { parseCount, parseShort } from '../../src/figures/feel/bending/parse.ts';
+import { bendRows } from '../../src/figures/feel/bending/rows.ts';
+import { slippedTo } from '../../src/figures/feel/whole-string/slip.ts';
+import { fiveBent, gaugesAround } from '../../src/figures/feel/five-gauges/five.ts';
 import { liveText } from '../../src/figures/quantities.ts';
 import { withTrial } from '../../src/figures/trial.ts';
 import { limits } from '../../src/instrument/limits.ts';

@@ -12,18 +12,18 @@ import { heightRange } from '../../src/instrument/intoned.ts';
 import { limits } from '../../src/instrument/limits.ts';
 import type { State } from '../../src/instrument/schema.ts';
 import { initialState } from '../../src/instrument/workshop.ts';
-import { MOST_BEYOND, proposed } from '../../src/figures/beyond-nut/slip.ts';
-import { mostTurns } from '../../src/figures/bridge/moments.ts';
-import { MOST_FRETS } from '../../src/figures/capo/capo.ts';
-import { LEAST } from '../../src/figures/finger-place/place.ts';
-import { PARTIALS } from '../../src/figures/ladder/stiff.ts';
-import { FRETS } from '../../src/figures/pressed/frame.ts';
-import { notes } from '../../src/figures/recorded/recorded.ts';
-import { wrapMaterials } from '../../src/figures/section/make.ts';
-import { reach as octaves } from '../../src/figures/slide-rule/rules.ts';
-import { reach as stairs } from '../../src/figures/stairs/stairs.ts';
+import { MOST_BEYOND, proposed } from '../../src/figures/feel/whole-string/slip.ts';
+import { mostTurns } from '../../src/figures/consequences/the-bridge/moments.ts';
+import { MOST_FRETS } from '../../src/figures/pull/the-capo/capo.ts';
+import { LEAST } from '../../src/figures/feel/fingers-place/place.ts';
+import { PARTIALS } from '../../src/figures/feel/ladder/stiff.ts';
+import { FRETS } from '../../src/figures/consequences/pressing-down/frame.ts';
+import { notes } from '../../src/figures/feel/recorded-string/recorded.ts';
+import { wrapMaterials } from '../../src/figures/pull/the-section/make.ts';
+import { reach as octaves } from '../../src/figures/pull/slide-rule/rules.ts';
+import { reach as stairs } from '../../src/figures/pull/the-stairs/stairs.ts';
 import { unlessUsual, withDrawn, withoutTrial, withTrial } from '../../src/figures/trial.ts';
-import { reach as vice } from '../../src/figures/vice/vice.ts';
+import { reach as vice } from '../../src/figures/pull/the-vice/vice.ts';
 
 it.each<[DrawnName, { min: number; max: number }]>([
   ['capo', { min: 0, max: MOST_FRETS }],

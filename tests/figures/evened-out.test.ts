@@ -1,7 +1,11 @@
 import { expect, test } from 'vitest';
 
-import { dataHead, dataRows, describe as say } from '../../src/figures/evened-out/describe.ts';
-import { rowsOf } from '../../src/figures/evened-out/rows.ts';
+import {
+  dataHead,
+  dataRows,
+  describe as say,
+} from '../../src/figures/choosing/evened-out/describe.ts';
+import { rowsOf } from '../../src/figures/choosing/evened-out/rows.ts';
 import { withBoard } from '../../src/instrument/board.ts';
 import { initialState, workshop, workshopInstrument } from '../../src/instrument/workshop.ts';
 

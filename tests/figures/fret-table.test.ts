@@ -13,7 +13,7 @@ import {
   parseWhole,
   planOf,
   usualNeck,
-} from '../../src/figures/fret-table/fret-table.ts';
+} from '../../src/figures/reference/fret-table/fret-table.ts';
 import { fretPosition, fromInches } from '../../src/physics/index.ts';
 
 const slanting = { ...usualNeck, bass: fromInches(27) };

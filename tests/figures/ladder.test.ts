@@ -6,9 +6,9 @@ import {
   formatDrift,
   formatSmall,
   missing,
-} from '../../src/figures/ladder/describe.ts';
-import { down, last, phone, wide } from '../../src/figures/ladder/frame.ts';
-import { ladderRows } from '../../src/figures/ladder/rows.ts';
+} from '../../src/figures/feel/ladder/describe.ts';
+import { down, last, phone, wide } from '../../src/figures/feel/ladder/frame.ts';
+import { ladderRows } from '../../src/figures/feel/ladder/rows.ts';
 import {
   bareStiffness,
   bareWire,
@@ -18,9 +18,9 @@ import {
   PARTIALS,
   placeOf,
   viewOf,
-} from '../../src/figures/ladder/stiff.ts';
-import { curvePath, heightAt } from '../../src/figures/saddle-curve/curve.ts';
-import { describe as sayEnd, thicknesses } from '../../src/figures/saddle-curve/describe.ts';
+} from '../../src/figures/feel/ladder/stiff.ts';
+import { curvePath, heightAt } from '../../src/figures/feel/saddle-curve/curve.ts';
+import { describe as sayEnd, thicknesses } from '../../src/figures/feel/saddle-curve/describe.ts';
 import { liveText } from '../../src/figures/quantities.ts';
 import { withTrial } from '../../src/figures/trial.ts';
 import { limits } from '../../src/instrument/limits.ts';

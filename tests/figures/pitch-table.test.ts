@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest';
 
-import { octaves, pitchLines } from '../../src/figures/pitch-table/pitch-table.ts';
+import { octaves, pitchLines } from '../../src/figures/reference/pitch-table/pitch-table.ts';
 import { noteFrequency } from '../../src/physics/index.ts';
 
 const lines = pitchLines(440);

@@ -1,15 +1,15 @@
 import { describe, expect, test } from 'vitest';
 
-import { cellNumber, cellVerdict, signed } from '../../src/figures/rule-map/describe.ts';
-import { dataHead, dataRows } from '../../src/figures/rule-map/data.ts';
-import { gridKey } from '../../src/figures/rule-map/grid-key.ts';
-import { outline } from '../../src/figures/rule-map/outline.ts';
+import { cellNumber, cellVerdict, signed } from '../../src/figures/choosing/rule-map/describe.ts';
+import { dataHead, dataRows } from '../../src/figures/choosing/rule-map/data.ts';
+import { gridKey } from '../../src/figures/choosing/rule-map/grid-key.ts';
+import { outline } from '../../src/figures/choosing/rule-map/outline.ts';
 import {
   ruleCell,
   ruleMapOf,
   type MapCell,
   type RuleMapData,
-} from '../../src/figures/rule-map/rule-map.ts';
+} from '../../src/figures/choosing/rule-map/rule-map.ts';
 import { constructionOf } from '../../src/instrument/drawer.ts';
 import { workshop, workshopInstrument } from '../../src/instrument/workshop.ts';
 import {

@@ -2,7 +2,7 @@ import fc from 'fast-check';
 import { fromHtml } from 'hast-util-from-html';
 import { expect, test } from 'vitest';
 
-import { frameAddress, frameCode, linkTo } from '../../src/figures/menu/share.ts';
+import { frameAddress, frameCode, linkTo } from '../../src/figures/page/menu/share.ts';
 import { decode } from '../../src/instrument/link-read.ts';
 import { initialState } from '../../src/instrument/workshop.ts';
 

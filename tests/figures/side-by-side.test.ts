@@ -1,8 +1,12 @@
 import { describe, expect, test } from 'vitest';
 
-import { dataHead, dataRows, describe as say } from '../../src/figures/side-by-side/describe.ts';
-import { narrow, scalesOf, wide } from '../../src/figures/side-by-side/frame.ts';
-import { driftsOf, roadsOf } from '../../src/figures/side-by-side/roads.ts';
+import {
+  dataHead,
+  dataRows,
+  describe as say,
+} from '../../src/figures/choosing/side-by-side/describe.ts';
+import { narrow, scalesOf, wide } from '../../src/figures/choosing/side-by-side/frame.ts';
+import { driftsOf, roadsOf } from '../../src/figures/choosing/side-by-side/roads.ts';
 import { initialState, workshop, workshopInstrument } from '../../src/instrument/workshop.ts';
 import { bend, poundsForce } from '../../src/physics/index.ts';
 

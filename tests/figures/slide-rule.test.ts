@@ -1,8 +1,8 @@
 import { describe, expect, it } from 'vitest';
 
-import { dataHead, dataRows } from '../../src/figures/slide-rule/data.ts';
-import { marks, reach, rulesOf } from '../../src/figures/slide-rule/rules.ts';
-import { along, sheet } from '../../src/figures/slide-rule/sheet.ts';
+import { dataHead, dataRows } from '../../src/figures/pull/slide-rule/data.ts';
+import { marks, reach, rulesOf } from '../../src/figures/pull/slide-rule/rules.ts';
+import { along, sheet } from '../../src/figures/pull/slide-rule/sheet.ts';
 import { triedOf } from '../../src/figures/trial.ts';
 import { formatForce } from '../../src/instrument/format.ts';
 import { initialState } from '../../src/instrument/workshop.ts';

@@ -1,7 +1,10 @@
 import { describe, expect, it } from 'vitest';
 
-import { dataHead, dataRows } from '../../src/figures/three-handles/data.ts';
-import { describe as inWords, describeShort } from '../../src/figures/three-handles/describe.ts';
+import { dataHead, dataRows } from '../../src/figures/pull/three-handles/data.ts';
+import {
+  describe as inWords,
+  describeShort,
+} from '../../src/figures/pull/three-handles/describe.ts';
 import {
   factorsOf,
   formatFactor,
@@ -15,10 +18,10 @@ import {
   setLength,
   setNote,
   setTypedGauge,
-} from '../../src/figures/three-handles/hands.ts';
-import { hexagon, sectionOf } from '../../src/figures/three-handles/section.ts';
-import { slabOf } from '../../src/figures/three-handles/slab.ts';
-import { halfWave } from '../../src/figures/three-handles/wave.ts';
+} from '../../src/figures/pull/three-handles/hands.ts';
+import { hexagon, sectionOf } from '../../src/figures/pull/three-handles/section.ts';
+import { slabOf } from '../../src/figures/pull/three-handles/slab.ts';
+import { halfWave } from '../../src/figures/pull/three-handles/wave.ts';
 import { isTrying, triedOf } from '../../src/figures/trial.ts';
 import { isState, type State } from '../../src/instrument/schema.ts';
 import { initialState, workshop, workshopInstrument } from '../../src/instrument/workshop.ts';

@@ -6,10 +6,10 @@ import {
   labelsOf,
   ownLabels,
   wholeLabels,
-} from '../../src/figures/three-roads/contours.ts';
-import { dataHead, dataRows } from '../../src/figures/three-roads/data.ts';
-import { describe as say } from '../../src/figures/three-roads/describe.ts';
-import { gaugeStops, parseLowNote } from '../../src/figures/three-roads/hand.ts';
+} from '../../src/figures/choosing/three-roads/contours.ts';
+import { dataHead, dataRows } from '../../src/figures/choosing/three-roads/data.ts';
+import { describe as say } from '../../src/figures/choosing/three-roads/describe.ts';
+import { gaugeStops, parseLowNote } from '../../src/figures/choosing/three-roads/hand.ts';
 import {
   contourShift,
   crossing,
@@ -25,8 +25,12 @@ import {
   STEP,
   xOf,
   yOf,
-} from '../../src/figures/three-roads/map.ts';
-import { gaugeMarks, lengthMarks, noteMarks } from '../../src/figures/three-roads/ruling.ts';
+} from '../../src/figures/choosing/three-roads/map.ts';
+import {
+  gaugeMarks,
+  lengthMarks,
+  noteMarks,
+} from '../../src/figures/choosing/three-roads/ruling.ts';
 import { constructionOf } from '../../src/instrument/drawer.ts';
 import { lowString, ownLow } from '../../src/instrument/low-string.ts';
 import type { State } from '../../src/instrument/schema.ts';

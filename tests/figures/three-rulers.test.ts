@@ -1,22 +1,22 @@
 import fc from 'fast-check';
 import { describe, expect, it, test } from 'vitest';
 
-import { describe as sayPlace } from '../../src/figures/finger-place/describe.ts';
-import { ASIDE, LEAST, places, pushAt } from '../../src/figures/finger-place/place.ts';
+import { describe as sayPlace } from '../../src/figures/feel/fingers-place/describe.ts';
+import { ASIDE, LEAST, places, pushAt } from '../../src/figures/feel/fingers-place/place.ts';
 import { liveText } from '../../src/figures/quantities.ts';
 import {
   describe as say,
   describeShort,
   verdictText,
-} from '../../src/figures/three-rulers/describe.ts';
+} from '../../src/figures/feel/three-rulers/describe.ts';
 import {
   equalPull,
   exactView,
   scaled,
   stopsFor,
   viewWith,
-} from '../../src/figures/three-rulers/feel.ts';
-import { along, MOST, phone, wide } from '../../src/figures/three-rulers/frame.ts';
+} from '../../src/figures/feel/three-rulers/feel.ts';
+import { along, MOST, phone, wide } from '../../src/figures/feel/three-rulers/frame.ts';
 import { triedOf, withTrial } from '../../src/figures/trial.ts';
 import { drawer } from '../../src/instrument/drawer.ts';
 import { limits } from '../../src/instrument/limits.ts';

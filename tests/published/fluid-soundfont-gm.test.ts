@@ -15,7 +15,7 @@ import {
   modelled,
   notes,
   type RecordedNote,
-} from '../../src/figures/recorded/recorded.ts';
+} from '../../src/figures/feel/recorded-string/recorded.ts';
 import { inharmonicity, stoppedLength, thousandths } from '../../src/physics/index.ts';
 
 const at = (fret: number): RecordedNote => {

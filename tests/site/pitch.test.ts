@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest';
 
-import { actionOf, padBehind } from '../../src/figures/capo/capo.ts';
+import { actionOf, padBehind } from '../../src/figures/pull/the-capo/capo.ts';
 import { formatForce, formatFrequency, formatLength } from '../../src/instrument/format.ts';
 import { pullsOf } from '../../src/instrument/pulls.ts';
 import { workshopInstrument } from '../../src/instrument/workshop.ts';

@@ -5,7 +5,7 @@ const buttonOf = (target: EventTarget | null) =>
 document.addEventListener('click', (event) => {
   const button = buttonOf(event.target);
   if (!button) return;
-  import('../../figures/menu/toggle.ts').then(
+  import('../../figures/page/menu/toggle.ts').then(
     ({ toggle }) => toggle(button),
     () => (button.textContent = 'It did not arrive. Press again.'),
   );

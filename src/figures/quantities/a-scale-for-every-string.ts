@@ -25,7 +25,7 @@ import {
   inharmonicity,
   tensionRatio,
 } from '../../physics/index.ts';
-import { rowsOf } from '../evened-out/rows.ts';
+import { rowsOf } from '../choosing/evened-out/rows.ts';
 import type { Quantity } from './common.ts';
 
 const pull = (p: Pull | undefined, units: Units): string =>

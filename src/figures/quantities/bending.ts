@@ -12,9 +12,9 @@ import { compared } from '../../instrument/pair.ts';
 import { pushedBy, pushedTo, tuned, type Pushed, type Tuned } from '../../instrument/pushed.ts';
 import type { Gauge, State } from '../../instrument/schema.ts';
 import { axialStiffness, coreArea, fromInches, INCH, millimetres } from '../../physics/index.ts';
-import { stringsApart, viewOf } from '../bending/bent.ts';
-import { formatRise, formatTravel } from '../bending/describe.ts';
-import { proposed, slippedTo } from '../beyond-nut/slip.ts';
+import { stringsApart, viewOf } from '../feel/bending/bent.ts';
+import { formatRise, formatTravel } from '../feel/bending/describe.ts';
+import { proposed, slippedTo } from '../feel/whole-string/slip.ts';
 import { triedOf } from '../trial.ts';
 import type { Quantity } from './common.ts';
 

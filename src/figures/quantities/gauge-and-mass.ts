@@ -17,8 +17,8 @@ import {
   millimetres,
   thousandths,
 } from '../../physics/index.ts';
-import { measured, wireInHand } from '../caliper/caliper.ts';
-import { materialName } from '../caliper/describe.ts';
+import { measured, wireInHand } from '../pull/the-caliper/caliper.ts';
+import { materialName } from '../pull/the-caliper/describe.ts';
 import { triedOf } from '../trial.ts';
 import type { Quantity } from './common.ts';
 

@@ -13,10 +13,10 @@ import { formatNote, formatShare } from '../../instrument/format.ts';
 import { pullOf, pullsOf } from '../../instrument/pulls.ts';
 import type { Gauge, State } from '../../instrument/schema.ts';
 import { fretError, fromInches, fromMillimetres, millimetres } from '../../physics/index.ts';
-import { pitchJustNoticed } from '../flags/ear.ts';
-import { centsNumber, formatCents, formatSmall } from '../flags/words.ts';
+import { pitchJustNoticed } from '../consequences/the-flags/ear.ts';
+import { centsNumber, formatCents, formatSmall } from '../consequences/the-flags/words.ts';
 import { heldOf } from '../held.ts';
-import { formatStretch } from '../pressed/describe.ts';
+import { formatStretch } from '../consequences/pressing-down/describe.ts';
 import type { Quantity } from './common.ts';
 
 const UNKNOWN = 'not known';

@@ -14,11 +14,11 @@ import {
 import { pullsOf, totalPull } from '../../instrument/pulls.ts';
 import type { State } from '../../instrument/schema.ts';
 import { noteFrequency, noteName, noteNumber } from '../../physics/index.ts';
-import { clamped, heightOf, padBehind } from '../capo/capo.ts';
-import { cents } from '../capo/describe.ts';
-import { timesTooHigh } from '../capo/frame.ts';
-import { limitText } from '../spiral/describe.ts';
-import { pullFactor, woundUp } from '../spiral/spiral.ts';
+import { clamped, heightOf, padBehind } from '../pull/the-capo/capo.ts';
+import { cents } from '../pull/the-capo/describe.ts';
+import { timesTooHigh } from '../pull/the-capo/frame.ts';
+import { limitText } from '../pull/the-octave/describe.ts';
+import { pullFactor, woundUp } from '../pull/the-octave/spiral.ts';
 import { triedOf } from '../trial.ts';
 import type { Quantity } from './common.ts';
 

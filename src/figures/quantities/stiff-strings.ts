@@ -17,7 +17,7 @@ import {
   strengthShare,
   thousandths,
 } from '../../physics/index.ts';
-import { formatDrift, formatSmall } from '../ladder/describe.ts';
+import { formatDrift, formatSmall } from '../feel/ladder/describe.ts';
 import {
   bareStiffness,
   bareWire,
@@ -27,8 +27,8 @@ import {
   viewOf,
   type Stiffness,
   type View,
-} from '../ladder/stiff.ts';
-import { formatWire } from '../recorded/describe.ts';
+} from '../feel/ladder/stiff.ts';
+import { formatWire } from '../feel/recorded-string/describe.ts';
 import {
   fitOf,
   heardGauge,
@@ -36,8 +36,8 @@ import {
   RUNGS,
   scaleLength,
   type RecordedNote,
-} from '../recorded/recorded.ts';
-import { formatEnd } from '../saddle-curve/describe.ts';
+} from '../feel/recorded-string/recorded.ts';
+import { formatEnd } from '../feel/saddle-curve/describe.ts';
 import { triedOf } from '../trial.ts';
 import type { Quantity } from './common.ts';
 

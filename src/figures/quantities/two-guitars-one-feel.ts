@@ -14,7 +14,7 @@ import { lowestPick } from '../../instrument/lowest-pick.ts';
 import { compared } from '../../instrument/pair.ts';
 import type { Gauge } from '../../instrument/schema.ts';
 import { fromInches, linearDensity, tensionRatio } from '../../physics/index.ts';
-import { residualsOf, summaryOf } from '../pair/residuals.ts';
+import { residualsOf, summaryOf } from '../choosing/two-necks/residuals.ts';
 import type { Quantity } from './common.ts';
 
 const name = (text: string): string => text || 'your instrument';

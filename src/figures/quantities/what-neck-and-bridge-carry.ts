@@ -21,7 +21,7 @@ import {
   saddleForce,
   turnsToLevel,
 } from '../../physics/index.ts';
-import { formatArm, formatRate } from '../bridge/describe.ts';
+import { formatArm, formatRate } from '../consequences/the-bridge/describe.ts';
 import { mainScale, triedOf } from '../trial.ts';
 import type { Quantity } from './common.ts';
 

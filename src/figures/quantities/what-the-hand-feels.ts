@@ -24,10 +24,10 @@ import {
   noteFrequency,
   type Compared,
 } from '../../physics/index.ts';
-import { formatRise, formatTravel } from '../bending/describe.ts';
-import { ASIDE, pushAt } from '../finger-place/place.ts';
-import { equalPull, exactView } from '../three-rulers/feel.ts';
-import { verdictText } from '../three-rulers/describe.ts';
+import { formatRise, formatTravel } from '../feel/bending/describe.ts';
+import { ASIDE, pushAt } from '../feel/fingers-place/place.ts';
+import { equalPull, exactView } from '../feel/three-rulers/feel.ts';
+import { verdictText } from '../feel/three-rulers/describe.ts';
 import { triedOf } from '../trial.ts';
 import type { Quantity } from './common.ts';
 

@@ -26,8 +26,8 @@ import {
   tension,
   type Construction,
 } from '../../physics/index.ts';
-import { highestNoteBelow, shareText, size } from '../cliff/describe.ts';
-import { edgeOf, isTabled, marginOf, semitonesTo } from '../cliff/margin.ts';
+import { highestNoteBelow, shareText, size } from '../consequences/the-cliff/describe.ts';
+import { edgeOf, isTabled, marginOf, semitonesTo } from '../consequences/the-cliff/margin.ts';
 import { mainScale, triedOf } from '../trial.ts';
 import type { Quantity } from './common.ts';
 

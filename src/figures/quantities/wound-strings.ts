@@ -23,10 +23,10 @@ import {
   wrapLengthRatio,
   type MaterialId,
 } from '../../physics/index.ts';
-import { made, makeOf, weighed } from '../section/make.ts';
-import { wrapShare } from '../section/describe.ts';
-import { ratioText } from '../vice/describe.ts';
-import { asHeavy, pairOf } from '../vice/vice.ts';
+import { made, makeOf, weighed } from '../pull/the-section/make.ts';
+import { wrapShare } from '../pull/the-section/describe.ts';
+import { ratioText } from '../pull/the-vice/describe.ts';
+import { asHeavy, pairOf } from '../pull/the-vice/vice.ts';
 import type { Quantity } from './common.ts';
 
 const pull = (s: State): WoundPull => woundInHand(s).pull;

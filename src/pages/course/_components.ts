@@ -4,22 +4,22 @@ import Caution from '../../components/Caution.astro';
 import Choose from '../../components/Choose.astro';
 import Cite from '../../components/Cite.astro';
 import Derivation from '../../components/Derivation.astro';
-import BeyondTheNut from '../../components/figures/BeyondTheNut.astro';
+import WholeString from '../../components/figures/WholeString.astro';
 import DragFret from '../../components/figures/DragFret.astro';
 import DragGauge from '../../components/figures/DragGauge.astro';
 import DragLength from '../../components/figures/DragLength.astro';
 import DragRise from '../../components/figures/DragRise.astro';
 import FiveGauges from '../../components/figures/FiveGauges.astro';
-import StringPushedAside from '../../components/figures/StringPushedAside.astro';
+import Bending from '../../components/figures/Bending.astro';
 import DragLowNote from '../../components/figures/DragLowNote.astro';
 import DragNote from '../../components/figures/DragNote.astro';
 import SlideRule from '../../components/figures/SlideRule.astro';
 import StringElement from '../../components/figures/StringElement.astro';
-import LeavesTheSaddle from '../../components/figures/LeavesTheSaddle.astro';
+import SaddleCurve from '../../components/figures/SaddleCurve.astro';
 import FingersPlace from '../../components/figures/FingersPlace.astro';
 import ThreeRulers from '../../components/figures/ThreeRulers.astro';
 import RecordedString from '../../components/figures/RecordedString.astro';
-import TheLadder from '../../components/figures/TheLadder.astro';
+import Ladder from '../../components/figures/Ladder.astro';
 import HowToMeasure from '../../components/figures/HowToMeasure.astro';
 import PressingDown from '../../components/figures/PressingDown.astro';
 import TheFlags from '../../components/figures/TheFlags.astro';
@@ -55,7 +55,7 @@ import DragSaddle from '../../components/figures/DragSaddle.astro';
 import DragScale from '../../components/figures/DragScale.astro';
 import DragBoard from '../../components/figures/DragBoard.astro';
 import FretsMeet from '../../components/figures/FretsMeet.astro';
-import DrawBoard from '../../components/figures/DrawBoard.astro';
+import DrawTheBoard from '../../components/figures/DrawTheBoard.astro';
 import EvenedOut from '../../components/figures/EvenedOut.astro';
 import SideBySide from '../../components/figures/SideBySide.astro';
 import ThreeRoads from '../../components/figures/ThreeRoads.astro';
@@ -63,7 +63,7 @@ import TwoNecks from '../../components/figures/TwoNecks.astro';
 
 export const components = {
   BenchNote,
-  BeyondTheNut,
+  WholeString,
   Caution,
   Choose,
   Cite,
@@ -81,7 +81,7 @@ export const components = {
   FiveGauges,
   Guess,
   HowToMeasure,
-  LeavesTheSaddle,
+  SaddleCurve,
   Numeric,
   Order,
   PointsTo,
@@ -91,7 +91,7 @@ export const components = {
   SlideRule,
   Step,
   StringElement,
-  StringPushedAside,
+  Bending,
   Teacher,
   Term,
   PressingDown,
@@ -107,7 +107,7 @@ export const components = {
   TheCaliper,
   TheStairs,
   RecordedString,
-  TheLadder,
+  Ladder,
   TheSection,
   TheVice,
   TheNeck,
@@ -118,7 +118,7 @@ export const components = {
   DragScale,
   DragBoard,
   FretsMeet,
-  DrawBoard,
+  DrawTheBoard,
   EvenedOut,
   SideBySide,
   ThreeRoads,

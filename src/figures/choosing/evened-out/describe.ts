@@ -1,0 +1,53 @@
+/** The rows in words, and as a table of data. */
+import type { Cell } from '../../../instrument/csv.ts';
+import {
+  forceNumber,
+  forceUnit,
+  formatForce,
+  formatGauge,
+  formatShare,
+  lengthNumber,
+  lengthUnit,
+  spokenNote,
+} from '../../../instrument/format.ts';
+import type { Pull } from '../../../instrument/pulls.ts';
+import type { Units } from '../../../instrument/schema.ts';
+import type { Row } from './rows.ts';
+
+/** From the least to the most, and how much that is of the mean. */
+export function spreadText({ spread: { least, most, share } }: Row, units: Units): string {
+  if (share === undefined) return 'a string breaks';
+  return `${forceNumber(least, units)} to ${formatForce(most, units)}: ${formatShare(share)} apart`;
+}
+
+const pullText = (p: Pull, units: Units): string =>
+  p.strain === 'broken' ? 'breaks' : formatForce(p.tension, units);
+
+export const describe = (rows: readonly Row[], units: Units): string =>
+  rows
+    .map((row) => {
+      const each = row.pulls
+        .map((p) => `${spokenNote(p.note)} ${formatGauge(p.gauge)} ${pullText(p, units)}`)
+        .join(', ');
+      return `${row.title}: ${each}; ${spreadText(row, units)}.`;
+    })
+    .join(' ');
+
+export const dataHead = (units: Units): readonly string[] => [
+  'row',
+  'note',
+  'gauge / thousandths',
+  `length / ${lengthUnit(units)}`,
+  `pull / ${forceUnit(units)}`,
+];
+
+export const dataRows = (rows: readonly Row[], units: Units): readonly (readonly Cell[])[] =>
+  rows.flatMap(({ title, pulls }) =>
+    pulls.map((p) => [
+      title,
+      p.note,
+      p.gauge.gauge,
+      lengthNumber(p.speakingLength, units),
+      p.strain === 'broken' ? 'breaks' : forceNumber(p.tension, units),
+    ]),
+  );

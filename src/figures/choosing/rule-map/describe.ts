@@ -1,0 +1,83 @@
+/** Cells of the map in words. */
+import {
+  formatDifference,
+  formatLength,
+  formatNote,
+  spokenNote,
+} from '../../../instrument/format.ts';
+import type { Units } from '../../../instrument/schema.ts';
+import { felt, fromInches } from '../../../physics/index.ts';
+import type { MapCell, MapRow, RuleMapData } from './rule-map.ts';
+
+const MINUS = '\u2212';
+
+/** A signed number of inches or of steps: +1, −½, 0. */
+export function signed(value: number): string {
+  if (value === 0) return '0';
+  const size = Math.abs(value);
+  const whole = Math.trunc(size);
+  const half = size === whole ? '' : '½';
+  return `${value > 0 ? '+' : MINUS}${whole === 0 && half ? '' : whole}${half}`;
+}
+
+/** A mean as the cell letters it: whole per cent, signed. */
+export function cellNumber(mean: number): string {
+  const value = Math.round(100 * mean);
+  return value === 0 ? '0' : `${value > 0 ? '+' : MINUS}${Math.abs(value)}`;
+}
+
+export function stepText({ steps }: MapRow): string {
+  if (steps === undefined) return '';
+  return steps === 0 ? 'home' : `${signed(steps)} step${Math.abs(steps) > 1 ? 's' : ''}`;
+}
+
+/** A set's name where the number of strings goes without saying. */
+export const shortName = (name: string): string => name.replace(/^seven-string /, '');
+
+const stateWords: Readonly<Record<MapCell['state'], string>> = {
+  within: 'every string within 7 per cent',
+  average: 'the average within 7 per cent, but not every string',
+  off: 'average beyond 7 per cent',
+  broken: 'a string would break',
+};
+
+/** One cell for those who hear it; the set and the scale are said by its headings. */
+export const spokenCell = (cell: MapCell): string =>
+  cell.state === 'broken'
+    ? 'breaks'
+    : `${cellNumber(cell.mean)} per cent, ${stateWords[cell.state]}`;
+
+const within = ({ residuals }: MapCell): number =>
+  residuals.filter((r) => r !== undefined && felt(r) === 'probably not felt').length;
+
+export const scaleOf = ({ instrument }: RuleMapData, by: number, units: Units): string =>
+  formatLength(instrument.scale.treble + fromInches(by), units);
+
+/** What the chosen cell is. */
+export function cellTitle(map: RuleMapData, row: MapRow, cell: MapCell, units: Units): string {
+  const name = row.set.name.charAt(0).toUpperCase() + row.set.name.slice(1);
+  return `${name} on ${scaleOf(map, cell.by, units)}`;
+}
+
+/** What the chosen cell says. */
+export function cellVerdict(map: RuleMapData, cell: MapCell): string {
+  const count = cell.residuals.length;
+  if (cell.state === 'broken') {
+    const names = cell.residuals.flatMap((r, i) => {
+      const note = map.instrument.strings[i]?.note;
+      return r === undefined && note ? [formatNote(note)] : [];
+    });
+    return `${names.join(' and ')} would break.`;
+  }
+  const note = formatNote(map.instrument.strings[cell.worstString]?.note ?? '');
+  const all = within(cell) === count;
+  return `${all ? 'All' : within(cell)} ${all ? count : `of ${count}`} strings within 7\u00a0%; on average ${formatDifference(cell.mean)}; farthest ${note}, ${formatDifference(cell.worst)}.`;
+}
+
+export function describeChoice(map: RuleMapData, row: MapRow, cell: MapCell, units: Units): string {
+  const each = cell.residuals.map((r, i) => {
+    const note = spokenNote(map.instrument.strings[i]?.note ?? '');
+    return `${note} ${r === undefined ? 'breaks' : formatDifference(r)}`;
+  });
+  return `${cellTitle(map, row, cell, units)}. ${cellVerdict(map, cell)} String by string: ${each.join(', ')}.`;
+}

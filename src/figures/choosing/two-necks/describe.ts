@@ -1,0 +1,60 @@
+/** The residuals in words. */
+import {
+  formatDifference,
+  formatGauge,
+  formatNote,
+  formatShare,
+  spokenGauge,
+  spokenNote,
+} from '../../../instrument/format.ts';
+import { CAUTION_SHARE } from '../../../physics/index.ts';
+import type { State } from '../../../instrument/schema.ts';
+import type { Residual } from './residuals.ts';
+import { summaryOf } from './residuals.ts';
+import { signedLength } from './words.ts';
+
+function describeString({ note, old, pick, left, picked, ownBroken }: Residual): string {
+  const name = spokenNote(note);
+  if (ownBroken) return `${name}: the old string breaks on its own instrument`;
+  const kept = left === undefined ? 'breaks' : formatDifference(left);
+  if (!pick || picked === undefined)
+    return `${name}: left on ${kept}; nothing in the drawer holds here`;
+  return `${name}: ${formatGauge(old)} left on ${kept}, ${spokenGauge(pick)} ${formatDifference(picked)}`;
+}
+
+export const describeResiduals = (residuals: readonly Residual[]): string =>
+  `Difference of pull from the old one, string by string. ${residuals.map(describeString).join('. ')}.`;
+
+/** What changed, for the end of a drag. */
+export function describeShort(state: State, residuals: readonly Residual[]): string {
+  const { worst, within } = summaryOf(residuals);
+  const by = signedLength(state.other.scale.treble - state.mine.scale.treble, state.units);
+  const farthest =
+    worst?.picked === undefined
+      ? ''
+      : ` Farthest off is ${spokenNote(worst.note)}, ${formatDifference(worst.picked)}.`;
+  return `${by}: with the nearest gauges ${within} of ${residuals.length} strings are within 7 per cent of their old pull.${farthest}`;
+}
+
+/** What a reader must know of single strings, one sentence each. */
+export function remarks(residuals: readonly Residual[]): readonly string[] {
+  const each = residuals.flatMap(({ note, left, pick, picked, end, strained, ownBroken }) => {
+    const name = formatNote(note);
+    if (ownBroken)
+      return [`${name} would break at this length on its own instrument: nothing to match.`];
+    return [
+      ...(left === undefined ? [`${name}: the old string, left on, would break.`] : []),
+      ...(picked === undefined ? [`${name}: nothing in the drawer would hold here.`] : []),
+      ...(end && pick
+        ? [`${name}: ${pick.gauge} is the ${end} ${pick.kind} string in the drawer.`]
+        : []),
+      ...(strained
+        ? [
+            `${name}: the pick would carry more than ${formatShare(CAUTION_SHARE)} of the minimum strength of its wire. A lower note or a shorter scale spares it.`,
+          ]
+        : []),
+    ];
+  });
+  // Two strings of one course would say the same.
+  return [...new Set(each)];
+}

@@ -1,0 +1,75 @@
+/** The sheet that both necks lie on: lengths in metres along it, shares of its width for the eye. */
+import { neckOf } from '../../kit/neck.ts';
+import { acrossAt, drawnThickness } from '../../kit/strings.ts';
+import { limits } from '../../../instrument/limits.ts';
+import type { State } from '../../../instrument/schema.ts';
+import { fromInches } from '../../../physics/index.ts';
+import type { Side } from '../../../instrument/pair.ts';
+
+/** Heights from the top in pixels: nothing on the sheet grows with the screen but its width. */
+export const rows = {
+  mineDimension: 24,
+  mine: 48,
+  neck: 78,
+  gap: 126,
+  difference: 145,
+  other: 164,
+  otherDimension: 266,
+  height: 290,
+} as const;
+
+/** The outer strings' distance from the edge of the board. */
+export const INSET = 9;
+
+/** From string to string. */
+export const roomFor = (count: number): number => (rows.neck - 2 * INSET) / Math.max(1, count - 1);
+
+/** Where a string lies across its neck. */
+export const stringAt = (index: number, count: number): number =>
+  acrossAt(count === 1 ? 0 : index / (count - 1), INSET, rows.neck - INSET);
+
+/** As thick as in every drawing, but never touching its neighbour. */
+export const stringThickness = (gauge: number, count: number): number =>
+  Math.min(roomFor(count) * 0.62, drawnThickness(gauge));
+
+// A few sizes of sheet, so that the drawing keeps its scale while a saddle is moved about.
+const SIZES: readonly number[] = [22, 32, 40, 45].map(fromInches);
+// Of the sheet's length: what a saddle can be dragged to, and what a phone shows of it.
+const FULL = 0.93;
+const HALF = 0.5;
+
+export interface Sheet {
+  /** m: where the sheet begins, left of the nut, and where it ends */
+  readonly start: number;
+  readonly end: number;
+  /** True when both saddles lie in the sheet's right half, so that a phone may show that half alone. */
+  readonly croppable: boolean;
+}
+
+export interface Domain {
+  readonly min: number;
+  readonly max: number;
+}
+
+/** The sheet for two instruments. */
+export function sheetFor({ mine, other }: State): Sheet {
+  const necks = [neckOf(mine, 0), neckOf(other, 0)].flatMap((neck) => neck.strings);
+  const longest = Math.max(...necks.map((s) => s.saddle));
+  const end = SIZES.find((size) => longest <= size * FULL) ?? SIZES.at(-1) ?? longest;
+  const start = Math.min(0, ...necks.map((s) => s.nut)) - end * 0.02;
+  const shortest = Math.min(...necks.map((s) => s.saddle));
+  return { start, end, croppable: shortest >= end * HALF };
+}
+
+/** Per cent of the sheet's width at `x` m from the nut. */
+export const across = ({ start, end }: Sheet, x: number): number =>
+  Number(((100 * (x - start)) / (end - start)).toFixed(3));
+
+/** How far a saddle can be dragged, as the treble side's length in m. What was typed beyond stays reachable. */
+export function domainFor(sheet: Sheet, state: State, side: Side): Domain {
+  const { treble, bass } = state[side].scale;
+  const ratio = bass / treble;
+  const max = Math.min(limits.scale.max, sheet.end * FULL) / Math.max(1, ratio);
+  const min = Math.max(limits.scale.min, sheet.end * HALF) / Math.min(1, ratio);
+  return { min: Math.min(min, treble), max: Math.max(max, treble) };
+}

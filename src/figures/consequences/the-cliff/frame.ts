@@ -1,0 +1,119 @@
+/** The cliff's sheet: speaking length along, pitch up in equal semitones. Lengths in m, pitches as note numbers. */
+import { pullsOf } from '../../../instrument/pulls.ts';
+import { limits } from '../../../instrument/limits.ts';
+import type { Instrument, State } from '../../../instrument/schema.ts';
+import { noteNumber } from '../../../physics/index.ts';
+import { triedOf } from '../../trial.ts';
+import { groundOf } from './ground.ts';
+import { edgeOf } from './margin.ts';
+
+interface Plan {
+  readonly name: 'phone' | 'wide';
+  readonly width: number;
+  readonly height: number;
+  /** Edges of the field that is drawn in */
+  readonly left: number;
+  readonly right: number;
+  readonly top: number;
+  readonly bottom: number;
+  readonly size: number;
+}
+
+export const phone: Plan = {
+  name: 'phone',
+  width: 360,
+  height: 486,
+  left: 48,
+  right: 320,
+  top: 8,
+  bottom: 416,
+  size: 12,
+};
+export const wide: Plan = {
+  name: 'wide',
+  width: 740,
+  height: 560,
+  left: 64,
+  right: 690,
+  top: 8,
+  bottom: 486,
+  size: 14,
+};
+
+export interface Frame extends Plan {
+  readonly perMetre: number;
+  readonly perSemitone: number;
+  readonly a4: number;
+  readonly lengths: { readonly min: number; readonly max: number };
+  readonly notes: { readonly min: number; readonly max: number };
+}
+
+export type { Plan };
+
+const SHORTER = 0.62;
+const LONGER = 1.36;
+
+/** Note number, not rounded, of a frequency in Hz. */
+export const numberOf = (frequency: number, a4: number): number =>
+  69 + 12 * Math.log2(frequency / a4);
+
+/** Room for the instrument's strings, for what is tried on one of them, and for the edge above them. */
+export function frameOf(plan: Plan, mine: Instrument, settled: State): Frame {
+  const { tried } = triedOf(settled);
+  const all = [...pullsOf(mine), tried];
+  const lengths = all.map((p) => p.speakingLength);
+  const shortest = Math.min(...lengths.slice(0, -1));
+  const longest = Math.max(...lengths.slice(0, -1));
+  const min = Math.max(limits.scale.min, Math.min(shortest * SHORTER, tried.speakingLength));
+  const max = Math.min(limits.scale.max, Math.max(longest * LONGER, tried.speakingLength));
+  const edges = [groundOf(mine).edge, edgeOf(tried.construction)].flatMap((edge) =>
+    edge ? [numberOf(edge.high / shortest, mine.a4)] : [],
+  );
+  const notes = all.map((p) => noteNumber(p.note));
+  const low = Math.min(...notes) - 2;
+  const high = Math.ceil(Math.max(...edges.map((n) => n + 5), ...notes.map((n) => n + 2)));
+  return {
+    ...plan,
+    a4: mine.a4,
+    lengths: { min, max },
+    notes: { min: low, max: high },
+    perMetre: (plan.right - plan.left) / (max - min),
+    perSemitone: (plan.bottom - plan.top) / (high - low),
+  };
+}
+
+export const alongAt = ({ left, lengths, perMetre }: Frame, metres: number): number =>
+  left + (metres - lengths.min) * perMetre;
+
+export const heightAt = ({ bottom, notes, perSemitone }: Frame, number: number): number =>
+  bottom - (number - notes.min) * perSemitone;
+
+const POINTS = 14;
+
+/** The curve on which length times pitch is `product` m/s, from left to right. */
+export function curveOf(frame: Frame, product: number): readonly (readonly [number, number])[] {
+  const { min, max } = frame.lengths;
+  return Array.from({ length: POINTS + 1 }, (_, i) => {
+    const length = min + ((max - min) * i) / POINTS;
+    const y = heightAt(frame, numberOf(product / length, frame.a4));
+    return [alongAt(frame, length), y] as const;
+  });
+}
+
+const point = ([x, y]: readonly [number, number]): string => `${x.toFixed(1)} ${y.toFixed(1)}`;
+
+export const lineOf = (frame: Frame, product: number): string =>
+  `M${curveOf(frame, product).map(point).join(' L')}`;
+
+/** What lies above a curve, and what lies between two. */
+export const aboveOf = (frame: Frame, product: number): string =>
+  `${lineOf(frame, product)} L${frame.right} ${frame.top} L${frame.left} ${frame.top} Z`;
+export const betweenOf = (frame: Frame, upper: number, lower: number): string =>
+  `${lineOf(frame, upper)} L${[...curveOf(frame, lower)].reverse().map(point).join(' L')} Z`;
+
+/** Short posts standing on a curve. */
+export const postsOf = (frame: Frame, product: number, tall: number): string =>
+  curveOf(frame, product)
+    .filter((_, i) => i % 2 === 1)
+    .map((p) => `M${point(p)} v${-tall} M${point(p)} v${tall * 0.5}`)
+    .join(' ');

@@ -1,0 +1,100 @@
+/** The string in hand pushed aside at a fret, and the same bend on the instrument that is compared with it. */
+import { once } from '../../../instrument/once.ts';
+import { limits } from '../../../instrument/limits.ts';
+import { comparedPlan } from '../../../instrument/pair.ts';
+import type { Plan } from '../../../instrument/plan.ts';
+import type { Pull } from '../../../instrument/pulls.ts';
+import { pushedBy, pushedTo, type Pushed } from '../../../instrument/pushed.ts';
+import type { Instrument, State } from '../../../instrument/schema.ts';
+import { triedOf } from '../../trial.ts';
+
+// Common practice: strings stand some 9 mm apart at the middle of a guitar's neck, some 16 on a bass; two make a course on twelve.
+const APART = { guitar: 0.009, bass: 0.016, course: 0.0045 } as const;
+const BASS_FROM = 0.76;
+const MOST_SINGLE = 8;
+/** m, from an outer string to the edge of the board */
+export const EDGE = 0.004;
+
+/** From string to string at the middle of the neck, m. */
+export function stringsApart({ scale, strings }: Instrument): number {
+  if (strings.length > MOST_SINGLE) return APART.course;
+  return scale.treble >= BASS_FROM ? APART.bass : APART.guitar;
+}
+
+/** Towards the lowest string (1) from the upper half of the strings, towards the highest (-1) from the lower half. */
+export const wayOf = (index: number, count: number): 1 | -1 => (index < count / 2 ? 1 : -1);
+
+/** How far a finger can push the string before the board ends, m. */
+export function roomOf(instrument: Instrument, index: number): number {
+  const count = instrument.strings.length;
+  const beyond = wayOf(index, count) === 1 ? count - 1 - index : index;
+  return beyond * stringsApart(instrument) + EDGE;
+}
+
+/** The plan does not follow a bend, so it is worked out once for the two instruments. */
+const plans = new WeakMap<State['other'], { readonly mine: Instrument; readonly plan: Plan }>();
+function otherPull(state: State, index: number): Pull | undefined {
+  const { mine, other } = state;
+  let kept = plans.get(other);
+  if (kept?.mine !== mine) plans.set(other, (kept = { mine, plan: comparedPlan(state) }));
+  return kept.plan.strings[index]?.pull;
+}
+
+export interface View {
+  readonly pull: Pull;
+  readonly index: number;
+  readonly fret: number;
+  readonly room: number;
+  readonly way: 1 | -1;
+  readonly pushed: Pushed | undefined;
+  /** The same rise at the same fret on the other instrument, strung to pull alike */
+  readonly ghost: { readonly pull: Pull; readonly pushed: Pushed } | undefined;
+}
+
+export const viewOf = once((state: State): View => {
+  const { tried: pull, index } = triedOf(state);
+  const { fret, rise } = state.bend;
+  const room = roomOf(state.mine, index);
+  const pushed = pushedTo(pull, fret, rise, room);
+  const other = otherPull(state, index);
+  const there = other && pushedTo(other, fret, pushed?.rise ?? rise);
+  return {
+    pull,
+    index,
+    fret,
+    room,
+    way: wayOf(index, state.mine.strings.length),
+    pushed,
+    ghost: other && there && { pull: other, pushed: there },
+  };
+});
+
+/** What the finger's handle may be moved between, m: the least and the most rise that is reckoned with, within the board. */
+export function travelRange({ pull, fret, room }: Pick<View, 'pull' | 'fret' | 'room'>): {
+  readonly min: number;
+  readonly max: number;
+} {
+  const to = (rise: number): number => pushedTo(pull, fret, rise, room)?.travel ?? 0;
+  return { min: to(limits.rise.min), max: to(limits.rise.max) };
+}
+
+const held = (value: number, { min, max }: { readonly min: number; readonly max: number }) =>
+  Math.min(max, Math.max(min, value));
+
+export const withBend = (state: State, part: Partial<State['bend']>): State => ({
+  ...state,
+  bend: { ...state.bend, ...part },
+});
+
+/** The state with this rise, to a tenth of a cent, as a link carries it. */
+export const withRise = (state: State, rise: number): State =>
+  withBend(state, { rise: held(Number(rise.toFixed(1)), limits.rise) });
+
+/** The state with the rise that this travel (m) makes. */
+export function withTravel(state: State, travel: number): State {
+  const pushed = pushedBy(triedOf(state).tried, state.bend.fret, travel);
+  return pushed ? withRise(state, pushed.rise) : state;
+}
+
+export const withFret = (state: State, fret: number): State =>
+  withBend(state, { fret: held(Math.round(fret), limits.fret) });

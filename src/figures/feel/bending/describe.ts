@@ -1,0 +1,87 @@
+/** The bend in words: whole, and what a drag has changed. */
+import {
+  formatForce,
+  formatLength,
+  lengthUnit,
+  spokenGauge,
+  spokenNote,
+  travelNumber,
+} from '../../../instrument/format.ts';
+import type { State, Units } from '../../../instrument/schema.ts';
+import { limits } from '../../../instrument/limits.ts';
+import { riseName } from '../../bench/bend-words.ts';
+import { compared } from '../../../instrument/pair.ts';
+import type { Pushed } from '../../../instrument/pushed.ts';
+import { viewOf, type View } from './bent.ts';
+
+export const formatTravel = (metres: number, units: Units): string =>
+  `${travelNumber(metres, units)}\u00a0${lengthUnit(units)}`;
+
+export const formatCents = (cents: number): string => `${cents.toFixed(0)}\u00a0cents`;
+
+/** A rise by its name where it has one. */
+export function formatRise(cents: number): string {
+  // What was reached is the wanted rise but for the last bits.
+  const name = riseName(Number(cents.toFixed(2)));
+  return name.endsWith('cents') ? formatCents(cents) : name;
+}
+
+const nameOf = (name: string): string => name || 'your instrument';
+
+/** A name cut to so many letters. */
+export const shortName = (name: string, letters: number): string =>
+  nameOf(name).length > letters
+    ? `${nameOf(name)
+        .slice(0, letters - 1)
+        .trimEnd()}…`
+    : nameOf(name);
+
+/** Why there is nothing to push, or why it goes no further; empty when all is well. */
+export function obstacle({ pull, pushed, room }: View, wanted: number): string {
+  if (!pushed) return 'Nobody has measured how far this string stretches.';
+  if (pushed.strain === 'broken' || pull.strain === 'broken')
+    return 'This bend would break the string.';
+  if (pushed.travel >= room - 1e-9 && pushed.rise < wanted - 0.5)
+    return `The board ends here: ${formatCents(pushed.rise)} is as far as it goes.`;
+  return '';
+}
+
+const bentText = ({ travel, push, rise }: Pushed, units: Units): string =>
+  `a travel of ${formatTravel(travel, units)} and a push of ${formatForce(push, units)} raise it by ${formatRise(rise)}`;
+
+export function describe(state: State): string {
+  const view = viewOf(state);
+  const { pull, pushed, ghost, fret } = view;
+  const { units } = state;
+  const string = `the ${spokenNote(pull.note)} string, ${spokenGauge(pull.gauge)}, ${formatLength(pull.speakingLength, units)} long`;
+  const start = `The neck of ${nameOf(state.mine.name)} from above, ${string}, pushed aside at fret ${fret}.`;
+  const hindered = obstacle(view, state.bend.rise);
+  if (!pushed || /break/.test(hindered)) return `${start} ${hindered}`;
+  const other =
+    ghost && ghost.pushed.strain !== 'broken'
+      ? ` On ${compared(state).other.name || 'the other instrument'}, ${formatLength(ghost.pull.speakingLength, units)} long with ${spokenGauge(ghost.pull.gauge)}, ${bentText(ghost.pushed, units)}.`
+      : '';
+  return `${start} There ${bentText(pushed, units)}. ${hindered}${other}`.replace(/ {2,}/g, ' ');
+}
+
+export function describeShort(state: State): string {
+  const view = viewOf(state);
+  const hindered = obstacle(view, state.bend.rise);
+  const { pushed, fret } = view;
+  if (!pushed || hindered) return hindered;
+  return `At fret ${fret}, ${bentText(pushed, state.units)}.`;
+}
+
+/** The travel in words that fit a field and a handle: no number where the bend would break the string. */
+export function travelText({ pull, pushed }: View, units: Units): string {
+  if (!pushed) return 'not known';
+  return pushed.strain === 'broken' || pull.strain === 'broken'
+    ? 'breaks'
+    : formatTravel(pushed.travel, units);
+}
+
+/** The rise that is reached, in cents, without the unit. */
+export const riseText = (state: State): string =>
+  (viewOf(state).pushed?.rise ?? state.bend.rise).toFixed(0);
+
+export const { rise: riseLimits, fret: fretLimits } = limits;

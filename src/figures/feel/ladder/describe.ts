@@ -1,0 +1,46 @@
+/** The ladder in words. */
+import {
+  formatForce,
+  formatLength,
+  formatNote,
+  spokenGauge,
+  spokenNote,
+} from '../../../instrument/format.ts';
+import type { Units } from '../../../instrument/schema.ts';
+import { driftOf, PARTIALS, type View } from './stiff.ts';
+
+const GAP = '\u00a0';
+
+/** Cents to a tenth below ten, whole above. */
+export const formatDrift = (cents: number): string =>
+  `${cents.toFixed(cents < 9.95 ? 1 : 0)}${GAP}cents`;
+
+/** B in millionths, to three digits. */
+export const formatSmall = (value: number): string =>
+  `${Number((value * 1e6).toPrecision(3))}${GAP}millionths`;
+
+/** The bare wire by the string that it stands for. */
+export const bareName = ({ bare }: View): string =>
+  bare ? `${formatNote(bare.pull.note)} as bare wire` : '';
+
+/** Why there is no ladder to be seen; empty when there is. */
+export function missing({ own, broken }: View): string {
+  if (broken) return 'This string would break.';
+  return own ? '' : 'Its stiffness has not been measured.';
+}
+
+export function describeShort(view: View, partial: number): string {
+  const gone = missing(view);
+  if (gone || !view.own) return gone;
+  const bare = view.bare
+    ? ` One bare wire as heavy as the ${spokenNote(view.bare.pull.note)} string would have it ${formatDrift(driftOf(view.bare, partial))} above.`
+    : '';
+  return `Partial ${partial} stands ${formatDrift(driftOf(view.own, partial))} above its tooth.${bare}`;
+}
+
+export function describe(view: View, partial: number, units: Units): string {
+  const { pull } = view;
+  const string = `the ${spokenNote(pull.note)} string, ${spokenGauge(pull.gauge)}, ${formatLength(pull.speakingLength, units)} long`;
+  const pulled = view.broken ? '' : ` and pulled by ${formatForce(pull.tension, units)}`;
+  return `A comb of ${PARTIALS} even teeth, the multiples of the pitch, and beside it the partials of ${string}${pulled}, as the rungs of a ladder. ${describeShort(view, partial)}`;
+}

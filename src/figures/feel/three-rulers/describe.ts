@@ -1,0 +1,52 @@
+/** The three rulers in words. */
+import {
+  forceNumber,
+  forceUnit,
+  formatDifference,
+  formatLength,
+  spokenNote,
+  travelNumber,
+  lengthUnit,
+} from '../../../instrument/format.ts';
+import { compared } from '../../../instrument/pair.ts';
+import type { State, Units } from '../../../instrument/schema.ts';
+import type { Compared, Sensation } from '../../../physics/index.ts';
+import type { View } from './feel.ts';
+
+export const sensations: readonly Sensation[] = ['pull', 'push', 'travel'];
+
+/** A gauge that may be of no drawer: as it is sold, or to a tenth. */
+export const gaugeText = ({ gaugeThere, exact }: View): string =>
+  exact ? gaugeThere.toFixed(1) : String(gaugeThere);
+
+export const valueText = (sensation: Sensation, value: number, units: Units): string =>
+  sensation === 'travel' ? travelNumber(value, units) : forceNumber(value, units);
+
+export const unitText = (sensation: Sensation, units: Units): string =>
+  sensation === 'travel' ? lengthUnit(units) : forceUnit(units);
+
+/** What the three add up to, or why they don't. */
+export function verdictText({ feel, broken }: View): string {
+  if (broken) return 'One of the two would break';
+  return feel.verdict ?? 'No verdict: the stretch is not known';
+}
+
+function line(sensation: Sensation, judged: Compared | undefined, units: Units): string {
+  if (!judged) return `${sensation} not known`;
+  const { reference, value, difference, felt } = judged;
+  const [was, is] = [reference, value].map((v) => valueText(sensation, v, units));
+  return `${sensation} from ${was} to ${is} ${unitText(sensation, units)}, ${formatDifference(difference)}, ${felt}`;
+}
+
+export function describeShort(view: View, units: Units): string {
+  if (view.broken) return verdictText(view);
+  const lines = sensations.map((sensation) => line(sensation, view.feel[sensation], units));
+  return `${lines.join('; ')}. Together: ${verdictText(view)}`;
+}
+
+export function describe(state: State, view: View): string {
+  const { units, bend } = state;
+  const other = compared(state).other.name || 'the second instrument';
+  const there = `${spokenNote(view.there.note)}, ${gaugeText(view)} thousandths, ${formatLength(view.there.speakingLength, units)} long`;
+  return `Three rulers of difference with their felt bands. The ${spokenNote(view.own.note)} string of ${state.mine.name || 'your instrument'}, ${view.gauge} thousandths, ${formatLength(view.own.speakingLength, units)} long, and one on ${other}: ${there}. Bent by ${bend.rise.toFixed(0)} cents at fret ${bend.fret}. ${describeShort(view, units)}.`;
+}

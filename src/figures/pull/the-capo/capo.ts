@@ -1,0 +1,83 @@
+/**
+ * A capo on one string: the speaking length it leaves, the note, and the little that pressing the string down adds to its pull;
+ * beside it the same note reached by the peg. The string's path is that of a fretted one, its bending stiffness left out.
+ */
+import { isSoft } from '../../../instrument/families.ts';
+import type { Pull } from '../../../instrument/pulls.ts';
+import {
+  axialStiffness,
+  fretError,
+  frettedPath,
+  fretPosition,
+  fromMillimetres,
+  stoppedLength,
+  strainState,
+  tensionRatio,
+  type Action,
+  type Strain,
+} from '../../../physics/index.ts';
+
+export const MOST_FRETS = 12;
+const NUT_HEIGHT = fromMillimetres(0.5);
+/** The capo's pad stands so far behind its fret, or in the middle between two frets where they are nearer than that. */
+const BEHIND = fromMillimetres(6);
+
+/** Height of the string over the twelfth fret, m: common practice, higher where the string is soft and swings wide. */
+export const heightOf = ({ gauge }: Pick<Pull, 'gauge'>): number =>
+  fromMillimetres(isSoft(gauge.family) ? 3.2 : 1.8);
+
+export function actionOf(pull: Pick<Pull, 'gauge' | 'speakingLength'>): Action {
+  return {
+    scaleLength: pull.speakingLength,
+    nutHeight: NUT_HEIGHT,
+    // The string runs straight, so over the twelfth fret it has the mean of its two ends' heights.
+    saddleHeight: 2 * heightOf(pull) - NUT_HEIGHT,
+  };
+}
+
+/** How far behind its fret the pad stands, m. */
+export function padBehind(scaleLength: number, fret: number): number {
+  const space = fretPosition({ scaleLength, fret }) - fretPosition({ scaleLength, fret: fret - 1 });
+  return Math.min(BEHIND, space / 2);
+}
+
+export interface Clamped {
+  readonly fret: number;
+  /** m, from the fret to the saddle's place */
+  readonly length: number;
+  /** Hz: of the equal step, and as it sounds where the stretch is known */
+  readonly tempered: number;
+  readonly frequency: number;
+  /** Cents above the equal step; undefined where the string's stretch is not known */
+  readonly sharp: number | undefined;
+  /** Relative change of the pull by pressing the string down; undefined as above */
+  readonly stretched: number | undefined;
+  /** The same note on the open string, by the peg: its pull over the own one, and what that does to the string */
+  readonly peg: { readonly ratio: number; readonly strain: Strain };
+}
+
+const knowsStretch = ({ construction: c }: Pull): boolean =>
+  c.kind !== 'measured' || c.axialStiffness !== undefined;
+
+/** A capo behind `fret`; 0 is none. */
+export function clamped(pull: Pull, fret: number): Clamped {
+  const { construction, speakingLength, tension, share } = pull;
+  const length = stoppedLength({ scaleLength: speakingLength, fret });
+  const tempered = pull.frequency * 2 ** (fret / 12);
+  const ratio = tensionRatio({ frequency: tempered / pull.frequency });
+  const peg = { ratio, strain: strainState(share === undefined ? undefined : share * ratio) };
+  const plain = { fret, length, tempered, peg };
+  if (!knowsStretch(pull)) {
+    return { ...plain, frequency: tempered, sharp: undefined, stretched: undefined };
+  }
+  if (fret === 0) return { ...plain, frequency: tempered, sharp: 0, stretched: 0 };
+  const action = { ...actionOf(pull), fingerBehind: padBehind(speakingLength, fret), fret };
+  const stretch = axialStiffness(construction) / tension;
+  const { total } = fretError({ ...action, response: { stretch, endLength: 0 } });
+  return {
+    ...plain,
+    frequency: tempered * 2 ** (total / 1200),
+    sharp: total,
+    stretched: stretch * frettedPath(action).strain,
+  };
+}

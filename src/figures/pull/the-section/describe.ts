@@ -1,0 +1,46 @@
+/** The section in words. */
+import {
+  letteredDensity,
+  formatDifference,
+  formatForce,
+  formatShare,
+  spokenNote,
+} from '../../../instrument/format.ts';
+import type { Units } from '../../../instrument/schema.ts';
+import type { WoundInHand, WoundPull } from '../../../instrument/wound-in-hand.ts';
+import { material, type MaterialId } from '../../../physics/index.ts';
+import { heavier, makeOf, weighed } from './make.ts';
+
+/** A material's name without what stands in brackets behind it. */
+export const nameOf = (id: MaterialId): string => material(id).name.replace(/ \(.*$/, '');
+
+export const wrapShare = ({ construction }: Pick<WoundPull, 'construction'>): number => {
+  const { wraps, whole } = weighed(construction);
+  return wraps / whole;
+};
+
+/** Which string is drawn, where it is not the one in hand. */
+export function whichText({ pull, as, hand }: WoundInHand): string {
+  if (as === 'in hand') return '';
+  const gauge = `${pull.gauge.gauge}`;
+  return as === 'another'
+    ? `The string in hand ${hand === 'plain' ? 'is plain' : 'is known by its weight alone'}. Drawn is the wound ${gauge} of the same instrument.`
+    : `No string of this instrument has a core that can be reckoned with. Drawn in its place is a wound ${gauge} with a steel core, as on an electric guitar: it does not belong on this instrument.`;
+}
+
+export function describe(own: WoundPull, tried: WoundPull, units: Units): string {
+  const { core, outer, shape } = makeOf(tried.construction);
+  const start = `A wound string cut across and along: ${shape === 'hex' ? 'hexagonal' : 'round'} core of ${core.toFixed(1)} thousandths, ${outer} over the wrap. A metre weighs ${letteredDensity(tried.linearDensity, units)}, ${formatDifference(heavier(tried, own))} from the string as it is, and ${formatShare(wrapShare(tried))} of that is wrap.`;
+  if (tried.strain === 'broken')
+    return `${start} The core breaks before the string reaches ${spokenNote(tried.note)}.`;
+  const share =
+    tried.share === undefined ? '' : `, ${formatShare(tried.share)} of its least strength`;
+  return `${start} At ${spokenNote(tried.note)} the core alone carries ${formatForce(tried.tension, units)}${share}.`;
+}
+
+export function describeShort(own: WoundPull, tried: WoundPull, units: Units): string {
+  const weight = `${letteredDensity(tried.linearDensity, units)}, ${formatDifference(heavier(tried, own))}`;
+  return tried.strain === 'broken'
+    ? `${weight}: the core breaks.`
+    : `${weight}; pull ${formatForce(tried.tension, units)}.`;
+}
