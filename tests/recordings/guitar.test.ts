@@ -6,6 +6,7 @@ import { describe, expect, it, test } from 'vitest';
 
 import data from '../../content/data/recorded-partials.yaml';
 import { listen, type HeardString } from '../../src/physics/listen.ts';
+import { fitStiff } from '../../src/physics/listening/stiff-fit.ts';
 import { noteFrequency } from '../../src/physics/index.ts';
 import { readSoundfont } from './soundfont.ts';
 
@@ -59,18 +60,24 @@ describe('notes kept aside', () => {
     expect(answer.partials.length).toBeGreaterThan(30);
   });
 
-  // One bass, each note recorded with the finger and with a plectrum: two plucks of one string must tell one B.
+  // One bass, each note recorded with the finger and with a plectrum: two plucks of one string must tell one B, from the same
+  // partials. With all of each they part by up to 6 %: a wound string keeps to the law less well, and a plectrum wakes more.
   it.each([
-    ['G5', 0.05],
-    ['D3', 0.05],
-    ['D1', 0.05],
-    ['A3', 0.05],
-    ['A1', 0.1],
-    ['E4', 0.05],
+    // What makes this one part by 3 % isn't known.
+    ['G5', 0.04],
+    ['D3', 0.015],
+    ['D1', 0.015],
+    ['A3', 0.015],
+    ['A1', 0.015],
+    ['E4', 0.015],
   ])('a bass’s %s tells one stiffness, plucked by finger and by plectrum', (name, share) => {
-    const [finger, plectrum] = ['Finger', 'Picked'].map((how) => heard(`${how} Bass ${name}`));
-    const times = (finger?.inharmonicity ?? NaN) / (plectrum?.inharmonicity ?? NaN);
-    expect(Math.abs(times - 1)).toBeLessThan(share);
+    const plucks = ['Finger', 'Picked'].map((how) => heard(`${how} Bass ${name}`).partials);
+    const [finger, plectrum] = plucks.map((partials, i) => {
+      const other = plucks[1 - i] ?? [];
+      const common = partials.filter(({ n }) => other.some((p) => p.n === n));
+      return fitStiff(common.map((p) => ({ ...p, doubt: 3e-4 * p.frequency }))).inharmonicity;
+    });
+    expect(Math.abs((finger ?? NaN) / (plectrum ?? NaN) - 1)).toBeLessThan(share);
   });
 });
 

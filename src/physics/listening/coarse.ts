@@ -57,8 +57,8 @@ function heardOf(peaks: readonly Peak[]): readonly Heard[] {
   });
 }
 
-function scoreOf(peaks: readonly Heard[], comb: Comb): Guess {
-  const explained: Found[] = [];
+/** What a comb explains of the peaks. The partials that it finds are noted in `explained`, if that is given. */
+function scoreOf(peaks: readonly Heard[], comb: Comb, explained?: Found[]): number {
   const reach = REACH * comb.fundamental;
   let score = 0;
   let empty = 0;
@@ -79,11 +79,11 @@ function scoreOf(peaks: readonly Heard[], comb: Comb): Guess {
       const off = (best.peak.frequency - centre) / reach;
       score += best.weight * (1 - 0.3 * off * off) - EMPTY * empty;
       empty = 0;
-      explained.push({ n, peak: best.peak });
+      explained?.push({ n, peak: best.peak });
     } else empty += 1;
     centre = next;
   }
-  return { ...comb, explained, score };
+  return score;
 }
 
 /** The comb that explains the most of `peaks`, which stand in order of frequency. `near` (Hz) keeps it within a third of that. */
@@ -91,11 +91,16 @@ export function coarseComb(peaks: readonly Peak[], near?: number): Guess | undef
   const low = near === undefined ? LOWEST : near / 1.33;
   const high = near === undefined ? HIGHEST : near * 1.33;
   const heard = heardOf(peaks);
-  let best: Guess | undefined;
+  if (heard.length === 0) return undefined;
+  let best: Comb = { fundamental: low, inharmonicity: 0 };
+  let most = -Infinity;
   for (let fundamental = low; fundamental <= high; fundamental *= 1 + F_STEP)
     for (let inharmonicity = 0; inharmonicity <= MOST_B; inharmonicity += B_STEP) {
-      const guess = scoreOf(heard, { fundamental, inharmonicity });
-      if (guess.explained.length > 0 && (!best || guess.score > best.score)) best = guess;
+      const comb = { fundamental, inharmonicity };
+      const score = scoreOf(heard, comb);
+      if (score > most) [best, most] = [comb, score];
     }
-  return best;
+  const explained: Found[] = [];
+  const score = scoreOf(heard, best, explained);
+  return explained.length > 0 ? { ...best, explained, score } : undefined;
 }

@@ -17,7 +17,7 @@ export interface Measured {
 /** Half of a band, in Hz and as a share of the fundamental */
 const HALF_BAND = 26;
 const HALF_SHARE = 0.42;
-const ROUNDS = 4;
+const ROUNDS = 3;
 /** A second tone is believed when the first leaves so much that chance would not: difference of log likelihoods. */
 const SECOND = 12;
 /** Once this share of the partials beat, all get a second tone: a beat too slow to be seen still pulls a frequency aside. */
@@ -41,10 +41,12 @@ const frequencyOf = (angle: number, { sampleRate }: Spectrum): number =>
 function slotOf(spectrum: Spectrum, fundamental: number, { n, peak }: Found): Slot {
   const hertzPerBin = spectrum.sampleRate / spectrum.size;
   const half = Math.min(HALF_BAND, HALF_SHARE * fundamental);
-  const from = Math.max(1, Math.round((peak.frequency - half) / hertzPerBin));
-  const to = Math.min(spectrum.size / 2 - 1, Math.round((peak.frequency + half) / hertzPerBin));
-  const band = { from, count: to - from + 1, length: spectrum.length, size: spectrum.size };
-  const heard = spectrum.bins.slice(2 * from, 2 * (to + 1));
+  // All bands are of one length, so that what a fit works in is made once.
+  const count = 2 * Math.round(half / hertzPerBin) + 1;
+  const middle = Math.round(peak.frequency / hertzPerBin) - (count - 1) / 2;
+  const from = Math.max(1, Math.min(spectrum.size / 2 - count, middle));
+  const band = { from, count, length: spectrum.length, size: spectrum.size };
+  const heard = spectrum.bins.slice(2 * from, 2 * (from + count));
   const near = 2.5 * (spectrum.sampleRate / spectrum.length) + 2e-3 * peak.frequency;
   const reach = [peak.frequency - near, peak.frequency + near].map(
     (hertz) => (2 * Math.PI * hertz) / spectrum.sampleRate,
