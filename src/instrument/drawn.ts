@@ -82,6 +82,6 @@ export const drawnRanges = {
 } as const satisfies Readonly<Record<string, DrawnRange>>;
 
 export type DrawnName = keyof typeof drawnRanges;
-export type Drawn = Readonly<Partial<Record<DrawnName, number>>>;
+export type Drawn = Readonly<Partial<Record<DrawnName, number | undefined>>>;
 
 export const drawnNames = Object.keys(drawnRanges) as readonly DrawnName[];

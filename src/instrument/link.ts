@@ -77,7 +77,7 @@ export function encode({ mine, other, units, trial, aim, bend }: State): string 
   }
   // In one order, whatever was moved first.
   for (const [name, value] of Object.entries(trial.drawn ?? {}).sort())
-    fields.push(`x-${name}-${number(value, 6).replace('-', 'm')}`);
+    if (value !== undefined) fields.push(`x-${name}-${number(value, 6).replace('-', 'm')}`);
   if (factor !== '100') fields.push(`f-${factor}`);
   if (aim.mode === 'even') fields.push('m-even');
   if (aim.kinds === 'any') fields.push('k-any');

@@ -28,9 +28,9 @@ interface AimAsked {
   readonly frequency: number;
   /** N */
   readonly tension: number;
-  readonly push?: number;
-  readonly travel?: number;
-  readonly bend?: BendAsked;
+  readonly push?: number | undefined;
+  readonly travel?: number | undefined;
+  readonly bend?: BendAsked | undefined;
   readonly aim?: Aim;
 }
 

@@ -23,7 +23,7 @@ export interface Fingered {
   /** m, from the saddle to the finger */
   readonly at: number;
   /** Held when not given */
-  readonly ends?: Ends;
+  readonly ends?: Ends | undefined;
 }
 
 export interface Bend {

@@ -24,7 +24,7 @@ export interface Core {
 
 export interface Wrap {
   /** Wire diameter, m; may be left out for the last wrap, where it follows from the diameter over it. */
-  readonly diameter?: number;
+  readonly diameter?: number | undefined;
   readonly material: MaterialId;
 }
 
@@ -44,9 +44,9 @@ export interface MeasuredString {
   /** kg/m, as weighed */
   readonly linearDensity: number;
   /** N */
-  readonly axialStiffness?: number;
+  readonly axialStiffness?: number | undefined;
   /** N m² */
-  readonly bendingStiffness?: number;
+  readonly bendingStiffness?: number | undefined;
 }
 
 export type Construction = PlainString | WoundString | MeasuredString;

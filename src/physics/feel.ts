@@ -54,7 +54,7 @@ export interface Strung {
 export interface BendAsked {
   readonly fret: number;
   readonly rise?: number;
-  readonly ends?: Ends;
+  readonly ends?: Ends | undefined;
 }
 
 export interface Feel {

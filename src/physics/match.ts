@@ -19,13 +19,13 @@ export interface Wanted {
   /** N */
   readonly tension: number;
   /** Only this kind; any kind when left out. */
-  readonly kind?: Construction['kind'];
+  readonly kind?: Construction['kind'] | undefined;
   /** What to come near to: the pull, when left out. */
   readonly aim?: Aim;
   /** N and m, of the bend below; needed by an aim that weighs them. `feelOf` gives them for a reference string. */
-  readonly push?: number;
-  readonly travel?: number;
-  readonly bend?: BendAsked;
+  readonly push?: number | undefined;
+  readonly travel?: number | undefined;
+  readonly bend?: BendAsked | undefined;
 }
 
 export interface Candidate {

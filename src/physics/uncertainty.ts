@@ -77,7 +77,8 @@ export interface StringAsked {
   /** Hz */
   readonly frequency: number;
   /** For push and travel: where the string is bent, and by how many cents */
-  readonly bend?: { readonly fret: number; readonly rise: number; readonly ends?: Ends };
+  readonly bend?:
+    { readonly fret: number; readonly rise: number; readonly ends?: Ends | undefined } | undefined;
   readonly doubts: Doubts;
 }
 

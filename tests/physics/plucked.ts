@@ -18,7 +18,8 @@ export interface Plucked {
   /** Time in s in which the first partial falls to 1/e */
   readonly rings?: number;
   /** The second polarisation: level against the first, cents away, times its decay */
-  readonly second?: { readonly level: number; readonly cents: number; readonly decay: number };
+  readonly second?:
+    { readonly level: number; readonly cents: number; readonly decay: number } | undefined;
   /** Hz below which a small microphone hears little */
   readonly lowCut?: number;
   readonly missing?: readonly number[];

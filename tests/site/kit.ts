@@ -27,8 +27,9 @@ const unneeded = [
 ];
 
 export function launch(): Promise<Browser> {
+  const executablePath = findBrowser();
   return chromium.launch({
-    executablePath: findBrowser(),
+    ...(executablePath && { executablePath }),
     args: [
       '--headless',
       '--no-sandbox',
@@ -44,7 +45,7 @@ export function launch(): Promise<Browser> {
 }
 
 export interface View {
-  viewport?: { width: number; height: number };
+  viewport?: { width: number; height: number } | undefined;
   colorScheme?: 'light' | 'dark';
   javaScript?: boolean;
   reducedMotion?: 'reduce' | 'no-preference';

@@ -17,7 +17,7 @@ export interface Slide {
   /** What a Page key adds */
   readonly page: number;
   /** The only values that it takes, rising, where they are not evenly spaced: keys go from one to the next, Page keys `page` of them on */
-  readonly stops?: readonly number[];
+  readonly stops?: readonly number[] | undefined;
   readonly axis: 'x' | 'y';
   /** Pixels of the screen for one unit of value; negative when the value grows against the axis. Asked once a drag. */
   readonly pixelsPerUnit: (element: HTMLElement) => number;

@@ -14,7 +14,7 @@ export interface Rule {
   /** The pull grows with this power of the quantity */
   readonly exponent: number;
   /** The factor at which this wire reaches the minimum strength of its kind; undefined where it never does, or is not known */
-  readonly breaksAt?: number;
+  readonly breaksAt: number | undefined;
   readonly value: (factor: number) => string;
   readonly pull: (factor: number) => string;
 }
