@@ -21,6 +21,8 @@ export async function setup() {
   if (isInstalled()) return;
   console.log('Installing the packages that package-lock.json names');
   const args = ['ci', '--include=dev', '--include=optional', '--no-audit', '--no-fund'];
+  // Some packages want a newer Node than the one outside, which is among them: a warning for each would mislead.
+  args.push('--loglevel=error');
   // Inside an npm script, npm tells where it is; called alone, it is looked up on the PATH.
   const npm = process.env.npm_execpath;
   const code = npm?.endsWith('.js')

@@ -5,6 +5,7 @@ import { join } from 'node:path';
 
 import { ensureBrowser } from './browser.mjs';
 import { ensureEngines } from './engines.mjs';
+import { machine } from './machine.mjs';
 import { setup } from './setup.mjs';
 import { Advice, tool, writings } from './toolchain.mjs';
 
@@ -56,25 +57,30 @@ async function lane(...steps) {
   for (const [name, task] of steps) await besides(name, task);
 }
 
+/** Waits for all of them, also when one fails, so that nothing goes on behind the last line. */
+async function all(...tasks) {
+  for (const { reason } of await Promise.allSettled(tasks)) if (reason) throw reason;
+}
+
 try {
   await step('packages', async () => {
     await setup();
     return 0;
   });
   let browser = '';
+  let leftOut = [];
   // Mostly waits for the net: the rest goes on meanwhile.
   const browsers = lane([
     'browsers',
     async () => {
       browser = await ensureBrowser();
-      for (const name of await ensureEngines())
-        console.warn(`LEFT OUT: ${name} is not installed and could not be; its tests are skipped.`);
+      leftOut = await ensureEngines();
       return 0;
     },
   ]);
   browsers.catch(() => undefined);
   // Each of these keeps one processor busy.
-  const checks = await Promise.allSettled([
+  await all(
     lane(
       ['formatting', () => tool('prettier', ['--check', '--log-level=warn', '.'])],
       ['types of pages and modules', () => tool('astro', ['check'])],
@@ -87,16 +93,21 @@ try {
           tool('svelte-check', ['--tsconfig', '.tools/tsconfig.svelte.json', '--output', 'human']),
       ],
     ),
-  ]);
-  for (const { reason } of checks) if (reason) throw reason;
+  );
   await step('unit tests', () => vitest('unit*'));
   console.warn(
     'LEFT OUT: the recorded strings, 148 MB of sounds; `npm run recordings` listens to them.',
   );
   await step('build', () => tool('astro', ['build']));
   await browsers;
-  await step('browser tests', () => vitest('site', { CHROME: browser }));
-  await step('other engines', () => vitest('engines'));
+  for (const name of leftOut)
+    console.warn(`LEFT OUT: ${name} is not installed and could not be; its tests are skipped.`);
+  console.log(machine(browser));
+  // The other engines mostly wait for their browsers.
+  await all(
+    step('browser tests', () => vitest('site', { CHROME: browser })),
+    lane(['other engines', () => vitest('engines')]),
+  );
 } catch (error) {
   console.error(error instanceof Advice ? error.message : error);
   // A step without tests of its own counts as one failure.

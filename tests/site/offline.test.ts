@@ -2,7 +2,7 @@ import { cpSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:f
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import type { Page } from 'playwright-core';
-import { afterAll, beforeEach, expect, test } from 'vitest';
+import { afterAll, beforeAll, expect, test } from 'vitest';
 
 import { builtFiles, buildWorker } from '../../.tools/offline.mjs';
 import { serve } from '../../.tools/serve.mjs';
@@ -14,20 +14,17 @@ const folder = mkdtempSync(join(tmpdir(), 'speaking-length-offline-'));
 
 let server: Awaited<ReturnType<typeof serve>>;
 let visit: Visit;
-afterAll(async () => {
-  rmSync(folder, { recursive: true, force: true });
-});
-
-/** A build of its own for each test, since they change it. */
-beforeEach(async () => {
+/** A build of its own, since it is changed. To keep the whole site takes long, so both tests go on from one visit. */
+beforeAll(async () => {
   cpSync(dist, folder, { recursive: true });
   server = await serve({ folder });
   visit = await open(browser, server.url, { offline: true });
   await kept(visit.page);
-  return async () => {
-    await visit.close();
-    await server.close();
-  };
+});
+afterAll(async () => {
+  await visit.close();
+  await server.close();
+  rmSync(folder, { recursive: true, force: true });
 });
 
 /** Waits until the worker has the whole site and the page. */
@@ -39,6 +36,28 @@ const kept = (page: Page) =>
         navigator.serviceWorker.addEventListener('controllerchange', done, { once: true }),
       );
   });
+
+let builds = 0;
+
+test('a changed build waits, is offered, and then replaces the old one whole', async () => {
+  builds += 1;
+  const home = join(folder, 'index.html');
+  writeFileSync(home, readFileSync(home, 'utf8').replaceAll('</h1>', `, anew ${builds}</h1>`));
+  await buildWorker(folder);
+  const { page } = visit;
+  const title = () => page.locator('h1').innerText();
+  const old = await title();
+  await page.reload();
+  expect(await title()).toBe(old);
+  await page.getByRole('button', { name: 'Load it' }).click();
+  await expect.poll(title, { timeout: 30_000 }).toContain(`, anew ${builds}`);
+  const entries = await page.evaluate(async () => {
+    const names = await caches.keys();
+    const all = await Promise.all(names.map(async (name) => (await caches.open(name)).keys()));
+    return all.flat().length;
+  });
+  expect(entries).toBe(builtFiles(folder).length);
+});
 
 test('after one visit every page opens with the server gone, and its figures move', async () => {
   await server.close();
@@ -71,23 +90,4 @@ test('after one visit every page opens with the server gone, and its figures mov
   expect((await sliderValue(handle)).now).toBeLessThan(before.now);
   // The browser asks for its tab's icon past the worker.
   expect(problems.filter((each) => !each.includes('favicon'))).toEqual([]);
-});
-
-test('a changed build waits, is offered, and then replaces the old one whole', async () => {
-  const home = join(folder, 'index.html');
-  writeFileSync(home, readFileSync(home, 'utf8').replaceAll('</h1>', ', anew</h1>'));
-  await buildWorker(folder);
-  const { page } = visit;
-  const title = () => page.locator('h1').innerText();
-  const old = await title();
-  await page.reload();
-  expect(await title()).toBe(old);
-  await page.getByRole('button', { name: 'Load it' }).click();
-  await expect.poll(title, { timeout: 30_000 }).toContain(', anew');
-  const entries = await page.evaluate(async () => {
-    const names = await caches.keys();
-    const all = await Promise.all(names.map(async (name) => (await caches.open(name)).keys()));
-    return all.flat().length;
-  });
-  expect(entries).toBe(builtFiles(folder).length);
 });
