@@ -130,6 +130,8 @@ test('the search says when nothing is found, and closes by Escape', async () => 
   const { page, close } = await open(browser, chapter(), { viewport: smallPhone });
   await page.getByRole('button', { name: 'Search' }).click();
   const dialog = page.getByRole('dialog', { name: 'Search' });
+  // What is typed before it is there has no field to go to.
+  await dialog.waitFor({ state: 'visible' });
   await page.keyboard.type('xylophone');
   await dialog.getByText('Nothing here speaks of “xylophone”').waitFor();
   await page.keyboard.press('Escape');
