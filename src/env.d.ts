@@ -6,6 +6,8 @@ declare module '*.yaml' {
 declare namespace App {
   /** What the tags of a chapter leave for its layout, which renders them first. */
   interface Locals {
+    /** The chapter that is rendered, by its id: only its own quantities follow on its page */
+    chapter?: string;
     /** ids of glossary entries */
     terms?: Set<string>;
     /** ids of sources, in the order of their first citation */

@@ -4,44 +4,34 @@
  * workshop's instrument.
  */
 import { initialState } from '../instrument/workshop.ts';
-import { quantities as scaleForEveryString } from './quantities/a-scale-for-every-string.ts';
-import { quantities as bending } from './quantities/bending.ts';
-import { quantities as common, type Quantity } from './quantities/common.ts';
-import { quantities as inTuneUpTheNeck } from './quantities/in-tune-up-the-neck.ts';
-import { quantities as goingLow } from './quantities/going-low.ts';
-import { quantities as gaugeAndMass } from './quantities/gauge-and-mass.ts';
-import { quantities as woundStrings } from './quantities/wound-strings.ts';
-import { quantities as pitch } from './quantities/pitch.ts';
-import { quantities as speakingLength } from './quantities/speaking-length.ts';
-import { quantities as stiffStrings } from './quantities/stiff-strings.ts';
-import { quantities as threeThings } from './quantities/three-things-set-the-pull.ts';
-import { quantities as whatNeckAndBridgeCarry } from './quantities/what-neck-and-bridge-carry.ts';
-import { quantities as whatTheHandFeels } from './quantities/what-the-hand-feels.ts';
-import { quantities as whenStringsBreak } from './quantities/when-strings-break.ts';
-import { quantities as twoGuitars } from './quantities/two-guitars-one-feel.ts';
+import type { Quantity } from './quantities/common.ts';
 
-/** All of them, for the build; in the browser a chapter loads its own. */
-const all: Readonly<Record<string, Quantity>> = {
-  ...common,
-  ...whatTheHandFeels,
-  ...stiffStrings,
-  ...bending,
-  ...threeThings,
-  ...speakingLength,
-  ...pitch,
-  ...gaugeAndMass,
-  ...woundStrings,
-  ...twoGuitars,
-  ...goingLow,
-  ...scaleForEveryString,
-  ...whatNeckAndBridgeCarry,
-  ...whenStringsBreak,
-  ...inTuneUpTheNeck,
-};
+type Named = Readonly<Record<string, Quantity>>;
 
-/** What a quantity reads before the reader acts; throws RangeError for a name that is not there. */
-export function liveText(key: string): string {
-  const quantity = all[key];
-  if (!quantity) throw new RangeError(`key is "${key}"; permitted: ${Object.keys(all).join(', ')}`);
+/** All files, for the build; in the browser a chapter loads the common one and its own. */
+const files = import.meta.glob<{ quantities: Named }>('./quantities/*.ts', { eager: true });
+
+const fileOf = (name: string): Named => files[`./quantities/${name}.ts`]?.quantities ?? {};
+
+/** What the page of a chapter can name; without a chapter, what every page can. */
+export const quantitiesOf = (chapter?: string): Named => ({
+  ...fileOf('common'),
+  ...(chapter === undefined ? {} : fileOf(chapter)),
+});
+
+/** What a chapter alone can name; of 'common', what every page can. */
+export const ownQuantitiesOf = fileOf;
+
+/**
+ * What a quantity reads before the reader acts. Throws RangeError for a name that the chapter's page does not load: its number
+ * would never follow.
+ */
+export function liveText(key: string, chapter?: string): string {
+  const known = quantitiesOf(chapter);
+  const quantity = known[key];
+  if (!quantity)
+    throw new RangeError(
+      `key is "${key}" in ${chapter ?? 'a page that is no chapter'}; permitted: ${Object.keys(known).join(', ')}`,
+    );
   return quantity(initialState);
 }

@@ -23,6 +23,7 @@ class Store {
   /** What stood at an address that names no state, for as long as it names none. */
   #unnamed: State | undefined;
   #opened = false;
+  #awake = false;
   #toldOfMemory = false;
 
   get state(): State {
@@ -121,6 +122,17 @@ class Store {
     if (remembered !== undefined) await this.#readMemory(remembered);
     this.#unnamed = this.#settled;
     await this.#readLink({ push: remembered !== undefined });
+    this.#wake();
+  }
+
+  /** The page was built for the workshop's instrument. Once it is to show another, all of it must come alive, or paper would show two. */
+  #wake(): void {
+    if (this.#awake || this.#settled === initialState) return;
+    this.#awake = true;
+    import('./awake.ts').then(
+      ({ awaken }) => awaken(),
+      () => (this.#awake = false),
+    );
   }
 
   async #readMemory(remembered: string): Promise<void> {
@@ -191,6 +203,7 @@ class Store {
   }
 
   #keep(): void {
+    this.#wake();
     // Once a page: a reader who has dismissed the sentence knows it.
     if (!remember(MEMORY, encode(this.#state)) && !this.#toldOfMemory) {
       this.#toldOfMemory = true;

@@ -19,7 +19,7 @@ const quantity = (key: string): string => {
 
 describe.each(files)('%s', (file) => {
   const body = bodyOf(file);
-  const sections = sectionsOf(body, liveText);
+  const sections = sectionsOf(body, (key) => liveText(key, file.replace(/^\d+-|\.mdx$/g, '')));
 
   test('has all its headings', () => {
     const headings = body.split('\n').filter((line) => /^#{2,3} /.test(line));

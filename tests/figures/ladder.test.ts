@@ -173,15 +173,15 @@ describe('the curve at the saddle', () => {
 
 test('the last line of the derivation follows from the numbers that stand in it', () => {
   const [bending, pull, length, b] = ['EI', 'T', 'L', 'B'].map((key) =>
-    Number(liveText(`stiff.eq.${key}`)),
+    Number(liveText(`stiff.eq.${key}`, 'stiff-strings')),
   ) as [number, number, number, number];
   expect((Math.PI ** 2 * bending) / (pull * length ** 2) / b).toBeCloseTo(1, 2);
 });
 
 test('the chapter’s bare wire is off by more than a tone, and its wound string by about ten cents', () => {
-  expect(Number.parseFloat(liveText('stiff.c.bareTen'))).toBeGreaterThan(200);
-  expect(Number.parseFloat(liveText('stiff.c.lowTen'))).toBeCloseTo(10, 0);
-  expect(liveText('stiff.c.short')).toBe('16');
+  expect(Number.parseFloat(liveText('stiff.c.bareTen', 'stiff-strings'))).toBeGreaterThan(200);
+  expect(Number.parseFloat(liveText('stiff.c.lowTen', 'stiff-strings'))).toBeCloseTo(10, 0);
+  expect(liveText('stiff.c.short', 'stiff-strings')).toBe('16');
 });
 
 test('a drift is that of the factor sqrt(1 + B n²), worked by hand', () => {

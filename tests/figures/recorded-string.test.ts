@@ -89,15 +89,15 @@ describe('in words', () => {
 
 it('the chapter’s numbers are those of the table and the module', () => {
   const [times5, times7, times12] = [5, 7, 12].map((fret) =>
-    Number(liveText(`stiff.rec.times${fret}`)),
+    Number(liveText(`stiff.rec.times${fret}`, 'stiff-strings')),
   );
   const [model5, model7, model12] = [5, 7, 12].map((fret) =>
-    Number(liveText(`stiff.rec.model${fret}`)),
+    Number(liveText(`stiff.rec.model${fret}`, 'stiff-strings')),
   );
   expect([model5, model7, model12]).toEqual([1.78, 2.24, 4]);
   expect((times5 ?? 0) / (model5 ?? 1)).toBeCloseTo(1, 1);
   expect((times7 ?? 0) / (model7 ?? 1)).toBeCloseTo(1, 1);
   expect((times12 ?? 0) / (model12 ?? 1)).toBeCloseTo(1, 1);
-  expect(liveText('stiff.rec.left')).toBe('the 12');
-  expect(liveText('stiff.rec.gauge')).toMatch(/^12\.0\u00a0±\u00a00\.1$/);
+  expect(liveText('stiff.rec.left', 'stiff-strings')).toBe('the 12');
+  expect(liveText('stiff.rec.gauge', 'stiff-strings')).toMatch(/^12\.0\u00a0±\u00a00\.1$/);
 });

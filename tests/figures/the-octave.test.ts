@@ -93,5 +93,5 @@ test.each([
   ['pitch.step', '5.9'],
   ['pitch.from415', '11.0'],
 ])('the chapter’s %s is %s per cent', (key, value) => {
-  expect(liveText(key).replace(/\s/, ' ')).toBe(`${value} %`);
+  expect(liveText(key, 'pitch').replace(/\s/, ' ')).toBe(`${value} %`);
 });

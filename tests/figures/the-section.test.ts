@@ -162,8 +162,8 @@ describe('the two views', () => {
 
 it('the chapter’s equation adds up as it is printed', () => {
   const [core, wraps, whole] = ['wound.eqCore', 'wound.eqWraps', 'wound.eqWhole'].map((key) =>
-    Number(liveText(key)),
+    Number(liveText(key, 'wound-strings')),
   );
   expect((core ?? NaN) + (wraps ?? NaN)).toBeCloseTo(whole ?? NaN, 6);
-  expect(liveText('wound.ring').replace(/\s/, ' ')).toBe('79 %');
+  expect(liveText('wound.ring', 'wound-strings').replace(/\s/, ' ')).toBe('79 %');
 });

@@ -25,7 +25,9 @@ test.each([
   ['speaking.shortOn25', '22'],
   ['speaking.longOn25', '12'],
 ])('the chapter’s %s is %s per cent', (key, value) => {
-  expect(liveText(key)).toMatch(new RegExp(`^${value.replace('.', '\\.')}\\s%$`));
+  expect(liveText(key, 'speaking-length')).toMatch(
+    new RegExp(`^${value.replace('.', '\\.')}\\s%$`),
+  );
 });
 
 test('its data add up: two strips and a corner', () => {

@@ -121,5 +121,5 @@ test.each([
   ['gauge.nineRule', '22.2 %'],
   ['gauge.lowRule', '4.3 %'],
 ])('the chapter’s %s is %s', (key, value) => {
-  expect(liveText(key).replace(/\s/, ' ')).toBe(value);
+  expect(liveText(key, 'gauge-and-mass').replace(/\s/, ' ')).toBe(value);
 });

@@ -153,12 +153,12 @@ test.each([
   ['hand.c.left', '12'],
   ['hand.c.softer', '5.6'],
 ])('the chapter’s %s is %s per cent', (key, value) => {
-  expect(liveText(key).replace(/\s%$/, '')).toBe(value);
+  expect(liveText(key, 'what-the-hand-feels').replace(/\s%$/, '')).toBe(value);
 });
 
 test('the last line of the derivation follows from the numbers that stand in it', () => {
   const [pull, length, stiffness] = ['T', 'L', 'k'].map((key) =>
-    Number(liveText(`hand.eq.${key}`)),
+    Number(liveText(`hand.eq.${key}`, 'what-the-hand-feels')),
   ) as [number, number, number];
   expect((4 * pull) / length).toBeCloseTo(stiffness, 3);
 });

@@ -49,7 +49,7 @@ const kinds = [
     path: 'course/three-things-set-the-pull/',
     figure: '.prose p:has([role="slider"])',
     handle: 'p [role="slider"]:visible',
-    by: { x: 40, y: 90 },
+    by: { x: 60, y: 6 },
   },
 ] satisfies { kind: string; path: string; figure: string; handle: string; by: Step }[];
 
@@ -92,6 +92,29 @@ test.each(kinds)(
     await close();
   },
 );
+
+test('a finger that goes up or down from a number in prose scrolls the page and leaves the number', async () => {
+  const { page, fingers, problems, close } = await visit(
+    'course/three-things-set-the-pull/',
+    '.prose p:has([role="slider"])',
+  );
+  const handle = page.locator('p [role="slider"]:visible').first();
+  const before = await sliderValue(handle);
+  for (const y of [-150, 150]) {
+    const at = await centre(handle);
+    const { scrolled } = await standing(page);
+    // Nobody swipes straight: the first steps lean to the side.
+    await fingers.swipe([at], [{ x: 12, y }]);
+    await expect
+      .poll(async () => Math.abs((await standing(page)).scrolled - scrolled), patient)
+      .toBeGreaterThan(SCROLLS);
+    expect(await sliderValue(handle)).toEqual(before);
+  }
+  expect(await page.locator('[data-dragging]').count()).toBe(0);
+  expect((await standing(page)).selected).toBe('');
+  expect(problems).toEqual([]);
+  await close();
+});
 
 const drawings = [
   ['course/three-things-set-the-pull/', '#three-handles'],

@@ -25,7 +25,7 @@ export interface ChapterSource {
 /** Throws RangeError where the text's headings are not those that the page was given. */
 export function chapterPieces(chapter: ChapterSource): Piece[] {
   const { id, number, title, question, summary, body, headings } = chapter;
-  const [opening, ...sections] = sectionsOf(body, liveText);
+  const [opening, ...sections] = sectionsOf(body, (key) => liveText(key, id));
   if (sections.length !== headings.length)
     throw new RangeError(
       `chapter ${id} has ${sections.length} headings in its text and ${headings.length} on its page`,

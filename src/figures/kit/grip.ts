@@ -1,6 +1,6 @@
 /**
  * What all handles have in common: one pointer holds it from the press to the release, Escape puts back what was there
- * before, and what the keys have changed is settled when the key comes up. What a place or a key means, the handle says.
+ * before, as does a browser that takes the pointer away, and what the keys have changed is settled when the key comes up. What a place or a key means, the handle says.
  */
 import type { Attachment } from 'svelte/attachments';
 import { moving } from '../../instrument/moving.svelte.ts';
@@ -48,6 +48,13 @@ export function grip({ begin, key, done }: Grip): Attachment<HTMLElement> {
       release();
       done();
     };
+    // The browser has taken the finger for itself, to scroll or to go back: what it moved on the way was not meant.
+    const taken = (event: PointerEvent): void => {
+      if (held?.pointer !== event.pointerId) return;
+      const { cancel } = held.drag;
+      release();
+      (cancel ?? done)();
+    };
     const press = (event: KeyboardEvent): void => {
       const cancel = held?.drag.cancel;
       if (event.key === 'Escape' && cancel) {
@@ -69,7 +76,7 @@ export function grip({ begin, key, done }: Grip): Attachment<HTMLElement> {
     element.addEventListener('pointerdown', down, { signal });
     element.addEventListener('pointermove', move, { signal });
     element.addEventListener('pointerup', up, { signal });
-    element.addEventListener('pointercancel', up, { signal });
+    element.addEventListener('pointercancel', taken, { signal });
     element.addEventListener('lostpointercapture', up, { signal });
     element.addEventListener('keydown', press, { signal });
     element.addEventListener('keyup', settle, { signal });

@@ -13,7 +13,7 @@ import { pushedBy, pushedTo, tuned, type Pushed, type Tuned } from '../../instru
 import type { Gauge, State } from '../../instrument/schema.ts';
 import { axialStiffness, coreArea, fromInches, INCH, millimetres } from '../../physics/index.ts';
 import { stringsApart, viewOf } from '../feel/bending/bent.ts';
-import { formatRise, formatTravel } from '../feel/bending/describe.ts';
+import { formatTravel } from '../feel/bending/describe.ts';
 import { proposed, slippedTo } from '../feel/whole-string/slip.ts';
 import { triedOf } from '../trial.ts';
 import type { Quantity } from './common.ts';
@@ -40,11 +40,6 @@ const other =
 
 const live: Readonly<Record<string, Quantity>> = {
   'bend.note': (s) => formatNote(viewOf(s).pull.note),
-  'bend.gauge': (s) => formatGauge(viewOf(s).pull.gauge),
-  'bend.length': (s) => formatLength(viewOf(s).pull.speakingLength, s.units),
-  'bend.pull': (s) => formatForce(viewOf(s).pull.tension, s.units),
-  'bend.fret': (s) => String(viewOf(s).fret),
-  'bend.rise': own(({ rise }) => formatRise(rise)),
   'bend.travel': own(({ travel }, s) => formatTravel(travel, s.units)),
   'bend.push': own(({ push }, s) => formatForce(push, s.units)),
   'bend.apart': (s) => formatTravel(stringsApart(s.mine), s.units),

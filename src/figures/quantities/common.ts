@@ -2,18 +2,18 @@
 import {
   forceNumber,
   formatDensity,
-  formatDifference,
   formatForce,
   formatFrequency,
   formatGauge,
   formatLength,
   formatNote,
+  formatShare,
   formatTotal,
 } from '../../instrument/format.ts';
 import { pullsOf, totalPull } from '../../instrument/pulls.ts';
 import type { State } from '../../instrument/schema.ts';
-import { gramsPerMetre } from '../../physics/index.ts';
-import { lengthRatioOf, mainScale, triedOf } from '../trial.ts';
+import { CAUTION_SHARE, feltThresholds, gramsPerMetre } from '../../physics/index.ts';
+import { mainScale, triedOf } from '../trial.ts';
 
 export type Quantity = (state: State) => string;
 
@@ -36,14 +36,10 @@ const own: Readonly<Record<string, Quantity>> = {
 /** The string in hand as tried out. */
 const trial: Readonly<Record<string, Quantity>> = {
   'trial.note': (s) => formatNote(triedOf(s).tried.note),
-  'trial.gauge': (s) => formatGauge(triedOf(s).tried.gauge),
   'trial.length': (s) => formatLength(triedOf(s).tried.speakingLength, s.units),
   'trial.frequency': (s) => formatFrequency(triedOf(s).tried.frequency),
   'trial.density': (s) => formatDensity(triedOf(s).tried.linearDensity, s.units),
   'trial.pull': (s) => formatForce(triedOf(s).tried.tension, s.units),
-  'trial.change': (s) => formatDifference(triedOf(s).tried.tension / triedOf(s).own.tension - 1),
-  'trial.lengthChange': (s) => formatDifference(lengthRatioOf(s) - 1),
-  'trial.scale': (s) => formatLength(mainScale(s) * lengthRatioOf(s), s.units),
 };
 
 /** Bare SI numbers for the equations, which carry their units themselves. */
@@ -54,9 +50,17 @@ const equation: Readonly<Record<string, Quantity>> = {
   'eq.T': (s) => forceNumber(triedOf(s).tried.tension, 'mm-N'),
 };
 
+/** The same for every reader, and wanted in several chapters. */
+const limits: Readonly<Record<string, Quantity>> = {
+  'hand.forceLow': () => formatShare(feltThresholds.pull.low.value),
+  'hand.forceHigh': () => formatShare(feltThresholds.pull.high.value),
+  'breaking.fence': () => formatShare(CAUTION_SHARE),
+};
+
 export const quantities: Readonly<Record<string, Quantity>> = {
   ...instrument,
   ...own,
   ...trial,
   ...equation,
+  ...limits,
 };

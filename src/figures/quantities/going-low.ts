@@ -37,21 +37,32 @@ const travel = (s: LowStrung, units: Units): string =>
 const more = (ratio: number): string => formatShare(Math.abs(ratio - 1));
 
 type Which = 'own' | 'down' | 'longer' | 'thicker' | 'point';
-const which: readonly Which[] = ['own', 'down', 'longer', 'thicker', 'point'];
+type Told = 'pull' | 'gauge' | 'length' | 'drift' | 'travel';
 
-/** `low.down.pull` and the like: each of the five strings, each of its numbers. */
+const tell: Readonly<Record<Told, (of: LowStrung, s: State) => string>> = {
+  pull: (of, s) => pull(of, s.units),
+  gauge: (of) => formatGauge(of.gauge),
+  length: (of, s) => formatLength(of.speakingLength, s.units),
+  drift,
+  travel: (of, s) => travel(of, s.units),
+};
+/** What the chapter says of each of the five strings */
+const said: Readonly<Record<Which, readonly Told[]>> = {
+  own: ['pull', 'gauge', 'length', 'drift', 'travel'],
+  down: ['pull', 'drift', 'travel'],
+  longer: ['length', 'drift', 'travel'],
+  thicker: ['pull', 'gauge', 'drift'],
+  point: ['pull', 'gauge', 'length', 'drift'],
+};
+
+/** `low.down.pull` and the like */
 const each: Readonly<Record<string, Quantity>> = Object.fromEntries(
-  which.flatMap((id): [string, Quantity][] => {
-    const of = (s: State): LowStrung => lowString(s)[id];
-    return [
-      [`low.${id}.pull`, (s) => pull(of(s), s.units)],
-      [`low.${id}.gauge`, (s) => formatGauge(of(s).gauge)],
-      [`low.${id}.length`, (s) => formatLength(of(s).speakingLength, s.units)],
-      [`low.${id}.drift`, (s) => drift(of(s))],
-      [`low.${id}.travel`, (s) => travel(of(s), s.units)],
-      [`low.${id}.change`, (s) => formatDifference(of(s).change)],
-    ];
-  }),
+  (Object.keys(said) as Which[]).flatMap((id) =>
+    said[id].map((what): [string, Quantity] => [
+      `low.${id}.${what}`,
+      (s) => tell[what](lowString(s)[id], s),
+    ]),
+  ),
 );
 
 const state: Readonly<Record<string, Quantity>> = {

@@ -70,7 +70,6 @@ export const quantities: Readonly<Record<string, Quantity>> = {
   'pitch.eqPull': (s) => forceNumber(woundUp(s).rest.tension * pullFactor(steps(s)), s.units),
   'pitch.eqUnit': (s) => forceUnit(s.units),
 
-  'pitch.capoNote': (s) => noteAway(s, 2),
   'pitch.capoHeight': (s) => `${(heightOf(own(s)) * 1000).toFixed(1)}\u00a0mm`,
   'pitch.capoBehind': (s) => `${(padBehind(own(s).speakingLength, 2) * 1000).toFixed(0)}\u00a0mm`,
   'pitch.capoPull': (s) => {

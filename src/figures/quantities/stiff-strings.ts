@@ -1,26 +1,16 @@
 /** Numbers of the chapter "Stiff strings": the string in hand as tried out and as it is, and what holds for every reader. */
-import {
-  formatDensity,
-  formatForce,
-  formatGauge,
-  formatLength,
-  formatNote,
-  formatShare,
-} from '../../instrument/format.ts';
+import { formatDensity, formatForce, formatLength, formatShare } from '../../instrument/format.ts';
 import { pullOf } from '../../instrument/pulls.ts';
 import type { Gauge, State } from '../../instrument/schema.ts';
 import {
   bendingStiffnessBounds,
-  centsOfPartial,
   fromInches,
   STANDARD_A4,
-  strengthShare,
   thousandths,
 } from '../../physics/index.ts';
 import { formatDrift, formatSmall } from '../feel/ladder/describe.ts';
 import {
   bareStiffness,
-  bareWire,
   driftOf,
   ownStiffness,
   placeOf,
@@ -44,9 +34,6 @@ import type { Quantity } from './common.ts';
 const UNKNOWN = 'an unknown amount';
 
 const live: Readonly<Record<string, Quantity>> = {
-  'stiff.note': (s) => formatNote(viewOf(s).pull.note),
-  'stiff.gauge': (s) => formatGauge(viewOf(s).pull.gauge),
-  'stiff.length': (s) => formatLength(viewOf(s).pull.speakingLength, s.units),
   'stiff.B': said((string) => formatSmall(string.inharmonicity)),
   'stiff.ten': said((string) => formatDrift(driftOf(string, 10))),
   'stiff.twenty': said((string) => formatDrift(driftOf(string, 20))),
@@ -117,10 +104,6 @@ const lowBare = known(bareStiffness(low));
 const ten = known(ownStiffness(strung({ kind: 'plain', gauge: 10 }, 'E4')));
 const third = known(ownStiffness(strung({ kind: 'plain', gauge: 17 }, 'G3')));
 const thirdShort = known(ownStiffness(strung({ kind: 'plain', gauge: 17 }, 'G3', STANDARD / 2)));
-const bareShare = strengthShare({
-  construction: bareWire(low.linearDensity),
-  tension: low.tension,
-});
 
 /** The same for every reader. */
 const constant: Readonly<Record<string, Quantity>> = {
@@ -133,9 +116,6 @@ const constant: Readonly<Record<string, Quantity>> = {
   'stiff.c.tenTen': () => formatDrift(driftOf(ten, 10)),
   'stiff.c.thirdTen': () => formatDrift(driftOf(third, 10)),
   'stiff.c.short': () => (thirdShort.inharmonicity / third.inharmonicity).toFixed(0),
-  'stiff.c.firstBare': () =>
-    formatDrift(centsOfPartial({ inharmonicity: lowBare.inharmonicity, partial: 1 })),
-  'stiff.c.bareShare': () => (bareShare === undefined ? '' : formatShare(bareShare)),
 };
 
 const noteAt = (fret: number): RecordedNote => {

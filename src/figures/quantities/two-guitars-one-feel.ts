@@ -40,7 +40,6 @@ const top: Readonly<Record<string, Quantity>> = {
   'pair.otherNote': (s) => formatNote(topString(s).left.note),
   'pair.gauge': (s) => formatGauge(topString(s).own.gauge),
   'pair.pull': (s) => formatForce(topString(s).own.tension, s.units),
-  'pair.leftPull': (s) => formatForce(topString(s).left.tension, s.units),
   'pair.left': (s) => formatDifference(topString(s).left.tension / topString(s).own.tension - 1),
   'pair.ratio': (s) => topString(s).ratio.toFixed(4),
   'pair.ideal': (s) => thou(topString(s).ideal),
@@ -58,10 +57,6 @@ const top: Readonly<Record<string, Quantity>> = {
   },
   'pair.next': (s) => formatGauge(topString(s).next),
   'pair.nextScale': (s) => formatLength(topString(s).nextScale, s.units),
-  'pair.nextLonger': (s) => {
-    const by = topString(s).nextScale - compared(s).other.scale.treble;
-    return `${formatLength(Math.abs(by), s.units)} ${by < 0 ? 'shorter' : 'longer'}`;
-  },
 };
 
 const low: Readonly<Record<string, Quantity>> = {
@@ -87,7 +82,6 @@ const equation: Readonly<Record<string, Quantity>> = {
   'eq.pair.f2': (s) => topString(s).left.frequency.toFixed(1),
   'eq.pair.d1': (s) => String(topString(s).own.gauge.gauge),
   'eq.pair.d2': (s) => thou(topString(s).ideal),
-  'eq.pair.pick': (s) => String(topString(s).pick?.gauge.gauge ?? '?'),
 };
 
 const density = (gauge: Gauge): number => linearDensity(constructionOf(gauge));

@@ -1,14 +1,7 @@
 /** Numbers of the chapter "What the hand feels". */
-import {
-  formatDifference,
-  formatForce,
-  formatLength,
-  formatNote,
-  formatGauge,
-  formatShare,
-} from '../../instrument/format.ts';
+import { formatDifference, formatForce, formatShare } from '../../instrument/format.ts';
 import { compared } from '../../instrument/pair.ts';
-import { pushedTo, stretchKnown } from '../../instrument/pushed.ts';
+import { stretchKnown } from '../../instrument/pushed.ts';
 import { constructionOf } from '../../instrument/drawer.ts';
 import type { State } from '../../instrument/schema.ts';
 import {
@@ -17,14 +10,13 @@ import {
   feltThresholds,
   fretPosition,
   fromInches,
-  inches,
   INCH,
   lateralStiffness,
   millimetres,
   noteFrequency,
   type Compared,
 } from '../../physics/index.ts';
-import { formatRise, formatTravel } from '../feel/bending/describe.ts';
+import { formatRise } from '../feel/bending/describe.ts';
 import { ASIDE, pushAt } from '../feel/fingers-place/place.ts';
 import { equalPull, exactView } from '../feel/three-rulers/feel.ts';
 import { verdictText } from '../feel/three-rulers/describe.ts';
@@ -51,9 +43,6 @@ const tried = (s: State) => triedOf(s).tried;
 const live: Readonly<Record<string, Quantity>> = {
   'hand.bend': (s) => `${formatRise(s.bend.rise)} at fret ${s.bend.fret}`,
   'hand.other': (s) => compared(s).other.name || 'the second instrument',
-  'hand.otherLength': (s) => formatLength(exactView(s).there.speakingLength, s.units),
-  'hand.ideal': (s) => exactView(s).gaugeThere.toFixed(1),
-  'hand.pullMore': judged('pull', difference),
   'hand.pushMore': judged('push', difference),
   'hand.travelMore': judged('travel', difference),
   'hand.verdict': (s) => verdictText(exactView(s)),
@@ -76,8 +65,6 @@ const live: Readonly<Record<string, Quantity>> = {
 
 const percent = (value: number): string => formatShare(value);
 const thresholds: Readonly<Record<string, Quantity>> = {
-  'hand.forceLow': () => percent(feltThresholds.pull.low.value),
-  'hand.forceHigh': () => percent(feltThresholds.pull.high.value),
   'hand.travelLow': () => percent(feltThresholds.travel.low.value),
   'hand.travelHigh': () => percent(feltThresholds.travel.high.value),
 };
@@ -117,7 +104,6 @@ const bare = (value: Compared | undefined): string => formatShare(value?.differe
 const constant: Readonly<Record<string, Quantity>> = {
   'hand.c.push': () => formatShare(alike.push?.difference ?? NaN, 1),
   'hand.c.travel': () => bare(alike.travel),
-  'hand.c.verdict': () => alike.verdict ?? '',
   'hand.c.left': () => bare(same.pull),
   'hand.c.leftPush': () => bare(same.push),
   'hand.c.softer': () => formatShare(1 - reference.speakingLength / place.speakingLength, 1),
@@ -130,12 +116,6 @@ const exercises: Readonly<Record<string, Quantity>> = {
   'hand.ownT': (s) => own(s).tension.toFixed(1),
   'hand.inchRatio': (s) => inchLonger(s).toFixed(4),
   'hand.inchSofter': (s) => formatDifference(inchLonger(s) - 1),
-  'hand.inches': (s) => inches(own(s).speakingLength).toFixed(2),
-  'hand.tone': (s) => {
-    const bent = pushedTo(own(s), TWELVE, 200);
-    return bent ? formatTravel(bent.travel, s.units) : UNKNOWN;
-  },
-  'hand.string': (s) => `${formatNote(own(s).note)}, gauge ${formatGauge(own(s).gauge)}`,
 };
 
 export const quantities: Readonly<Record<string, Quantity>> = {

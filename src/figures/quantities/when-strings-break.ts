@@ -3,7 +3,6 @@ import {
   formatForce,
   formatFrequency,
   formatGauge,
-  formatLength,
   formatNote,
   formatShare,
 } from '../../instrument/format.ts';
@@ -23,7 +22,6 @@ import {
   noteFrequency,
   reachable,
   strengthBounds,
-  tension,
   type Construction,
 } from '../../physics/index.ts';
 import { highestNoteBelow, shareText, size } from '../consequences/the-cliff/describe.ts';
@@ -139,11 +137,9 @@ export const quantities: Readonly<Record<string, Quantity>> = {
     const [thin, thick] = [minimumStrengthTable[0], minimumStrengthTable.at(-1)];
     return size(semitonesTo((thick?.strength ?? NaN) / (thin?.strength ?? NaN)));
   },
-  'breaking.fence': () => formatShare(CAUTION_SHARE),
   'breaking.fenceSemitones': () => size(semitonesTo(CAUTION_SHARE)),
   'breaking.semitone': () => formatShare(2 ** (1 / 6) - 1, 1),
   'breaking.inch': (s) => size(12 * octaves((mainScale(s) + fromInches(1)) / mainScale(s))),
-  'breaking.inchLonger': (s) => formatLength(mainScale(s) + fromInches(1), s.units),
   'breaking.speed': () => `${(2 * edge(10)).toFixed(0)}\u00a0m/s`,
   'breaking.product': (s) =>
     byUnit(s, `${edge(10).toFixed(0)}\u00a0m·Hz`, `${inches(edge(10)).toFixed(0)}\u00a0in·Hz`),
@@ -183,13 +179,4 @@ export const quantities: Readonly<Record<string, Quantity>> = {
   'breaking.sheetShare': () => formatShare(tenShare(SHEET.length, SHEET.note)),
   'breaking.sheetTwelve': () =>
     formatShare((SHEET.length * noteFrequency(SHEET.note)) ** 2 / edge(12) ** 2),
-  'breaking.tenPull': (s) =>
-    formatForce(
-      tension({
-        speakingLength: mainScale(s),
-        frequency: edge(10) / mainScale(s),
-        linearDensity: linearDensity(plain(10)),
-      }),
-      s.units,
-    ),
 };

@@ -64,7 +64,6 @@ export const quantities: Readonly<Record<string, Quantity>> = {
   },
   'wound.gauge': (s) => String(pull(s).gauge.gauge),
   'wound.core': (s) => makeOf(pull(s).construction).core.toFixed(1),
-  'wound.wire': (s) => thousandths(last(s).wire).toFixed(1),
   'wound.wrapShare': (s) => formatShare(wrapShare(pull(s))),
   'wound.weight': (s) => formatDensity(pull(s).linearDensity, s.units),
   'wound.pull': (s) => formatForce(pull(s).tension, s.units),
@@ -99,7 +98,6 @@ export const quantities: Readonly<Record<string, Quantity>> = {
   'wound.eqW': (s) => mm(last(s).wire),
   'wound.eqTurns': (s) => wrapLengthRatio(last(s)).toFixed(2),
   'wound.eqRho': (s) => material(pull(s).construction.core.material).density.value.toFixed(0),
-  'wound.eqRhoWrap': (s) => material(last(s).material).density.value.toFixed(0),
   'wound.eqCore': (s) => grams(weighed(pull(s).construction).core).toFixed(3),
   'wound.eqWraps': (s) =>
     (grams(pull(s).linearDensity) - grams(weighed(pull(s).construction).core)).toFixed(3),

@@ -1,0 +1,44 @@
+/**
+ * Brings to life all of a page that shows another instrument than the one it was built for: what is far down would else be
+ * printed with the workshop's numbers beside the reader's own. A print that comes too early says so, and shows nothing.
+ */
+
+type Island = HTMLElement & { readonly start: () => void };
+
+const asleep = (): Island | null => document.querySelector<Island>('astro-island[ssr]');
+const sleeping = (): boolean =>
+  asleep() !== null || document.querySelector('[data-sleeping]') !== null;
+
+/** Between two of them the page draws and hears its reader. */
+const breathe = (): Promise<void> =>
+  new Promise((done) => {
+    if ('requestIdleCallback' in window) requestIdleCallback(() => done(), { timeout: 300 });
+    else setTimeout(done, 50);
+  });
+
+async function wakeOne(island: Island): Promise<void> {
+  await new Promise<void>((done) => {
+    for (const event of ['astro:hydrate', 'astro:hydration-error'])
+      island.addEventListener(event, () => done(), { once: true });
+    // As if it need not be seen first; when it comes into sight it is awake already.
+    island.setAttribute('client', 'load');
+    island.start();
+  });
+}
+
+/** Wakes one island after the other, from the top, and holds back a print until all are awake. Call it once a page. */
+export async function awaken(): Promise<void> {
+  const root = document.documentElement;
+  addEventListener('beforeprint', () => root.toggleAttribute('data-asleep', sleeping()));
+  addEventListener('afterprint', () => root.removeAttribute('data-asleep'));
+  const tried = new Set<Island>();
+  for (;;) {
+    await breathe();
+    const next = [...document.querySelectorAll<Island>('astro-island[ssr]')].find(
+      (island) => !tried.has(island),
+    );
+    if (!next) return;
+    tried.add(next);
+    await wakeOne(next);
+  }
+}
