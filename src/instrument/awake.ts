@@ -28,6 +28,8 @@ async function wakeOne(island: Island): Promise<void> {
 
 /** Wakes one island after the other, from the top, and holds back a print until all are awake. Call it once a page. */
 export async function awaken(): Promise<void> {
+  // The store may be used without a page, as its own tests do.
+  if (typeof document === 'undefined') return;
   const root = document.documentElement;
   addEventListener('beforeprint', () => root.toggleAttribute('data-asleep', sleeping()));
   addEventListener('afterprint', () => root.removeAttribute('data-asleep'));
