@@ -79,7 +79,7 @@ export function adviceFor(state: State, plan: Plan): Advice {
           `${stringNumbers(near, plan)} above ${CAUTION_SHARE * 100}\u00a0% of the least strength that the standard asks of its wire: tune up slowly, with the face turned away.`,
         ]
       : []),
-    ...(load > 0 || tunedUp || felt(load) !== 'probably not felt' ? [LOADS] : []),
+    ...(load > 0 || tunedUp || felt(load) !== 'you’d be guessing' ? [LOADS] : []),
     OLD,
   ];
   return { stop, checks, cautions };

@@ -111,7 +111,7 @@ export const spokenGauge = ({ kind, gauge }: Gauge): string => `${gauge} thousan
 
 /** What the three states of the felt band say as long as only the pull is judged. */
 export const feltWords: Readonly<Record<Felt, string>> = {
-  'probably not felt': 'pull within 7\u00a0%',
-  'depends on the hand': 'depends on the hand',
-  'probably felt': 'probably felt',
+  'you’d be guessing': 'pull within 7\u00a0%',
+  'some hands would tell': 'some hands would tell',
+  'nearly any hand would tell': 'nearly any hand would tell',
 };

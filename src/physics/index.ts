@@ -5,6 +5,7 @@ export * from './compensation.ts';
 export * from './construction.ts';
 export * from './fan.ts';
 export * from './feel.ts';
+export * from './detection.ts';
 export * from './felt.ts';
 export * from './frets.ts';
 export * from './intonation.ts';

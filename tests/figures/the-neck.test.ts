@@ -83,10 +83,10 @@ describe.each(workshop.map((w) => [w.name, w] as const))('the sheet of %s', (_, 
 
 describe('laidOn', () => {
   const redshank = workshopInstrument('redshank');
-  it('an inch on: eight per cent more, and it depends on the hand', () => {
+  it('an inch on: eight per cent more, and some hands would tell', () => {
     const laid = laidOn(redshank, fromInches(26.5));
     expect(changeText(laid)).toMatch(/^\+8\.0\s%$/);
-    expect(laid.felt).toBe('depends on the hand');
+    expect(laid.felt).toBe('some hands would tell');
   });
 
   it('gives no number where a string would break', () => {

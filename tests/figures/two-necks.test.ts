@@ -84,7 +84,7 @@ test('summaryOf counts the strings inside and names the one farthest off', () =>
   const { worst, within } = summaryOf(residuals);
   const sizes = residuals.map((r) => Math.abs(r.picked ?? 0));
   expect(Math.abs(worst?.picked ?? NaN)).toBe(Math.max(...sizes));
-  expect(within).toBe(sizes.filter((size) => felt(size) === 'probably not felt').length);
+  expect(within).toBe(sizes.filter((size) => felt(size) === 'you’d be guessing').length);
 });
 
 describe('the sheet', () => {

@@ -10,7 +10,7 @@ import { asTarget, initialState, workshopInstrument } from '../../src/instrument
 const bass: State = { ...initialState, other: asTarget(workshopInstrument('godwit')) };
 
 const outside = (state: State) =>
-  planOf(state).strings.flatMap((s, i) => (s.felt === 'probably not felt' ? [] : [i + 1]));
+  planOf(state).strings.flatMap((s, i) => (s.felt === 'you’d be guessing' ? [] : [i + 1]));
 
 test('the strings outside are named', () => {
   const found = outside(bass);

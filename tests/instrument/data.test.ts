@@ -154,7 +154,7 @@ describe('the sources', () => {
 
   it('have an entry for what the felt band and the strengths are taken from', () => {
     expect(sourceIds).toEqual(
-      expect.arrayContaining([feltSources.low, feltSources.high, strengthSource]),
+      expect.arrayContaining([feltSources.force, feltSources.travel, strengthSource]),
     );
   });
 });

@@ -47,7 +47,7 @@ describe('a 46 on 25.5 in, a fourth lower', () => {
 
   test('keeps it nearly as a 62, which no other gauge comes nearer to', () => {
     expect(thicker.gauge).toEqual({ kind: 'wound', gauge: 62 });
-    expect(thicker.felt).toBe('probably not felt');
+    expect(thicker.felt).toBe('you’d be guessing');
     expect((down.inharmonicity ?? NaN) / (own.inharmonicity ?? NaN)).toBeCloseTo(2 ** (5 / 6), 8);
     expect(thicker.drift).toBeGreaterThan(1.5 * (own.drift ?? NaN));
   });

@@ -69,7 +69,7 @@ describe('planOf', () => {
     expect(plan?.pull?.gauge).toEqual({ kind: 'plain', gauge: 13 });
     expect(plan?.best).toEqual(open?.best);
     expect(plan?.difference).toBe((plan?.pull?.tension ?? NaN) / (plan?.wanted ?? NaN) - 1);
-    expect(plan?.felt).toBe('probably felt');
+    expect(plan?.felt).toBe('nearly any hand would tell');
     expect(planOf(pinned(initialState, 0, 13)).strings[1]).toEqual(planOf(initialState).strings[1]);
   });
 

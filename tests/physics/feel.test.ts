@@ -5,10 +5,14 @@ import { relativeDifference } from '../../src/physics/feel.ts';
 import { felt, FELT_HIGH, FELT_LOW } from '../../src/physics/felt.ts';
 import { any, expectRefused, notFinite, notPositive } from './kit.ts';
 
-const states = ['probably not felt', 'depends on the hand', 'probably felt'] as const;
+const states = [
+  'you’d be guessing',
+  'some hands would tell',
+  'nearly any hand would tell',
+] as const;
 const difference = fc.double({ min: -1, max: 1, noNaN: true });
 
-test('no difference is probably not felt, no pull at all probably is', () => {
+test('of no difference you would be guessing, of no pull at all nearly any hand would tell', () => {
   expect([felt(0), felt(-0), felt(-1)]).toEqual([states[0], states[0], states[2]]);
 });
 

@@ -18,7 +18,7 @@ describe.each([
     expect(outside(all)).toEqual(misses);
   });
 
-  test('no string is probably felt', () => {
+  test('of no string nearly any hand would tell', () => {
     expect(all.filter((d) => Math.abs(d.difference) > FELT_HIGH)).toEqual([]);
   });
 });

@@ -10,14 +10,14 @@ const differences = (on: number) => compare(tens(on), tens(25.5)).map((d) => d.d
 test('tens pull clearly more on 27 in than on 25.5 in: every string leaves the inner band', () => {
   for (const difference of differences(27)) {
     expect(difference).toBeGreaterThan(0);
-    expect(felt(difference)).toBe('depends on the hand');
+    expect(felt(difference)).toBe('some hands would tell');
   }
 });
 
 test('tens pull far less on 22.5 in than on 25.5 in: every string leaves the outer band', () => {
   for (const difference of differences(22.5)) {
     expect(difference).toBeLessThan(0);
-    expect(felt(difference)).toBe('probably felt');
+    expect(felt(difference)).toBe('nearly any hand would tell');
   }
 });
 

@@ -47,7 +47,7 @@ describe.each(rules)(
       expect(outside(all)).toEqual(misses);
     });
 
-    test('the highest string is within 7 %, and none is probably felt', () => {
+    test('the highest string is within 7 %, and of none nearly any hand would tell', () => {
       expect(outside(all.slice(0, 1))).toEqual([]);
       expect(all.filter((d) => Math.abs(d.difference) > FELT_HIGH)).toEqual([]);
     });

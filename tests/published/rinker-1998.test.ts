@@ -6,17 +6,19 @@ import { expect, test } from 'vitest';
 
 import { felt, feltThresholds } from '../../src/physics/index.ts';
 
-test('under 10 % of travel is probably not felt, 10 to 18 % depends on the hand, above is probably felt', () => {
-  expect([felt(0.099, 'travel'), felt(-0.099, 'travel')]).toEqual([
-    'probably not felt',
-    'probably not felt',
-  ]);
-  expect([felt(0.101, 'travel'), felt(0.179, 'travel')]).toEqual([
-    'depends on the hand',
-    'depends on the hand',
-  ]);
-  expect(felt(0.181, 'travel')).toBe('probably felt');
+test('the inner line is the smallest that could be told, the outer one three of them, beyond the largest', () => {
   const { low, high } = feltThresholds.travel;
-  expect([low.value, high.value]).toEqual([0.1, 0.18]);
+  expect(low.value).toBe(0.1);
+  expect(high.value).toBeCloseTo(3 * 0.1, 12);
+  expect(high.value).toBeGreaterThan(0.18);
   expect([low.source, high.source]).toEqual(['rinker-1998', 'rinker-1998']);
+  expect([felt(0.099, 'travel'), felt(-0.099, 'travel')]).toEqual([
+    'you’d be guessing',
+    'you’d be guessing',
+  ]);
+  expect([felt(0.101, 'travel'), felt(0.299, 'travel')]).toEqual([
+    'some hands would tell',
+    'some hands would tell',
+  ]);
+  expect(felt(0.301, 'travel')).toBe('nearly any hand would tell');
 });

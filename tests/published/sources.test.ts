@@ -69,7 +69,7 @@ test('a constant without a source, without a status, or with one that is not the
 
 test('the strength of wire and the thresholds of force name theirs', () => {
   const { strengthSource, feltSources } = physics;
-  for (const id of [strengthSource, feltSources.low, feltSources.high]) {
+  for (const id of [strengthSource, feltSources.force, feltSources.travel]) {
     expect(sources.has(id), id).toBe(true);
   }
 });

@@ -1,14 +1,16 @@
 /**
- * The outer line of the felt band: 22 % of compliance is just noticeable when work and end-force cues are taken away.
- * Source: H. Z. Tan and others, Perception and Psychophysics 57(4), 495 (1995). Status: read.
+ * 22 % of compliance is just noticeable when the cues of work and end force are taken away. A player has those cues, so that it is
+ * no line of the felt band. Source: H. Z. Tan and others, Perception and Psychophysics 57(4), 495 (1995). Status: read.
  */
 import { expect, test } from 'vitest';
 
-import { felt, FELT_HIGH, feltSources } from '../../src/physics/index.ts';
+import { FELT_HIGH, FELT_LOW, feltThresholds } from '../../src/physics/index.ts';
 
-test('up to 22 % depends on the hand, above it is probably felt', () => {
-  expect(FELT_HIGH).toBe(0.22);
-  expect([felt(0.219), felt(-0.219)]).toEqual(['depends on the hand', 'depends on the hand']);
-  expect([felt(0.221), felt(-0.221)]).toEqual(['probably felt', 'probably felt']);
-  expect(feltSources.high).toBe('tan-1995');
+const WITHOUT_CUES = 0.22;
+
+test('it is three times what can be told with all cues, and no threshold names it', () => {
+  expect(Math.round(WITHOUT_CUES / FELT_LOW)).toBe(3);
+  expect(FELT_HIGH).not.toBe(WITHOUT_CUES);
+  for (const { low, high } of Object.values(feltThresholds))
+    expect([low.source, high.source]).not.toContain('tan-1995');
 });

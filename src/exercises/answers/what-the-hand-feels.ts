@@ -40,13 +40,17 @@ const softer = (s: State): number => {
 /** What the choose exercise gives: differences of one string from another. */
 const given: Readonly<Record<Sensation, number>> = { pull: 0.05, push: 0.12, travel: 0.09 };
 const judgedGiven = (Object.keys(given) as Sensation[]).map((s) => felt(given[s], s));
-const states: readonly Felt[] = ['probably not felt', 'depends on the hand', 'probably felt'];
+const states: readonly Felt[] = [
+  'you’d be guessing',
+  'some hands would tell',
+  'nearly any hand would tell',
+];
 const NONE = 'none';
 
 const FRETS = [1, 3, 7, 12, 24] as const;
 
 /** The worked sheet judges the travel by the band of forces. */
-const sheetDifferences = { pull: 0.03, push: 0.06, travel: 0.2 } as const;
+const sheetDifferences = { pull: 0.03, push: 0.06, travel: 0.08 } as const;
 const percent = (share: number): string => `${Number((100 * share).toFixed(0))} %`;
 
 function sheet(): readonly string[] {
@@ -117,9 +121,9 @@ export const answers: Answers = {
     answer: () => worstFelt(judgedGiven) ?? NONE,
     hints: (_, id) =>
       ({
-        'probably not felt':
+        'you’d be guessing':
           'The pull and the travel are inside their bands. Is the push, and which of the three decides?',
-        'probably felt':
+        'nearly any hand would tell':
           'For that one of the three must lie beyond its outer line. Which are the outer lines?',
         [NONE]: 'All three were judged, so there is a verdict.',
       })[id],
@@ -147,7 +151,7 @@ export const answers: Answers = {
     ],
     right: () => {
       const { low, high } = feltThresholds.travel;
-      return `Travel has a band of its own, from ${percent(low.value)} to ${percent(high.value)}. At ${percent(sheetDifferences.travel)} it is beyond both lines: ${felt(sheetDifferences.travel, 'travel')}, and so is the verdict.`;
+      return `Travel has a band of its own, from ${percent(low.value)} to ${percent(high.value)}. ${percent(sheetDifferences.travel)} lies inside it: ${felt(sheetDifferences.travel, 'travel')}, and that is the verdict.`;
     },
   },
 };

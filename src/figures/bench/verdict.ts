@@ -9,12 +9,12 @@ type Bends = readonly (BentString | undefined)[];
 
 const sensations: readonly Sensation[] = ['pull', 'push', 'travel'];
 
-/** The verdict on one string, with what speaks for it: "travel: depends on the hand". */
+/** The verdict on one string, with what speaks for it: "travel: some hands would tell". */
 export function verdictText(bent: BentString): string {
   if (bent.breaks) return 'may break in the bend';
   const { verdict } = bent;
   if (!verdict) return 'bend not judged';
-  if (verdict === 'probably not felt') return verdict;
+  if (verdict === 'you’d be guessing') return verdict;
   const by = sensations.filter((s) => bent[s]?.felt === verdict);
   return `${listed(by)}: ${verdict}`;
 }
@@ -29,7 +29,7 @@ function bentVerdict(bends: readonly (BentString | undefined)[]): string {
   if (breaking.length > 0) return `${strings(breaking, strung.length)} may break in this bend.`;
   const judged = strung.filter((b) => b.verdict);
   if (judged.length === 0) return 'No bend can be judged here.';
-  const outside = numbers(bends, (b) => b?.verdict && b.verdict !== 'probably not felt');
+  const outside = numbers(bends, (b) => b?.verdict && b.verdict !== 'you’d be guessing');
   const found =
     outside.length === 0
       ? 'Pull, push and travel lie inside their inner bands.'
@@ -51,7 +51,7 @@ function strings(which: readonly number[], of: number): string {
 }
 
 const outsideOf = (plan: Plan): readonly number[] =>
-  numbers(plan.strings, (s) => s.felt && s.felt !== 'probably not felt');
+  numbers(plan.strings, (s) => s.felt && s.felt !== 'you’d be guessing');
 
 /** What would come of letting plain and wound change places; empty where that brings no string inside. */
 export function changingPlaces(state: State): string {

@@ -14,6 +14,7 @@ import {
   lateralStiffness,
   millimetres,
   noteFrequency,
+  shareRight,
   type Compared,
 } from '../../physics/index.ts';
 import { formatRise } from '../feel/bending/describe.ts';
@@ -67,6 +68,9 @@ const percent = (value: number): string => formatShare(value);
 const thresholds: Readonly<Record<string, Quantity>> = {
   'hand.travelLow': () => percent(feltThresholds.travel.low.value),
   'hand.travelHigh': () => percent(feltThresholds.travel.high.value),
+  'hand.right1': () => percent(shareRight({ dPrime: 1 })),
+  'hand.right2': () => percent(shareRight({ dPrime: 2 })),
+  'hand.right3': () => percent(shareRight({ dPrime: 3 })),
 };
 
 const equation: Readonly<Record<string, Quantity>> = {

@@ -48,7 +48,7 @@ export const spokenCell = (cell: MapCell): string =>
     : `${cellNumber(cell.mean)} per cent, ${stateWords[cell.state]}`;
 
 const within = ({ residuals }: MapCell): number =>
-  residuals.filter((r) => r !== undefined && felt(r) === 'probably not felt').length;
+  residuals.filter((r) => r !== undefined && felt(r) === 'you’d be guessing').length;
 
 export const scaleOf = ({ instrument }: RuleMapData, by: number, units: Units): string =>
   formatLength(instrument.scale.treble + fromInches(by), units);

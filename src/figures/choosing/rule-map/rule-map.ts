@@ -85,7 +85,7 @@ export function cellOf(pulls: readonly Pull[], own: readonly Pull[], by: number)
   const worst = differences.reduce((most, d) => (Math.abs(d) > Math.abs(most) ? d : most), 0);
   const average = mean(differences);
   const broken = pulls.map((p) => p.strain === 'broken');
-  const inside = (d: number): boolean => felt(d) === 'probably not felt';
+  const inside = (d: number): boolean => felt(d) === 'you’d be guessing';
   return {
     by,
     residuals: differences.map((d, i) => (broken[i] ? undefined : d)),

@@ -11,9 +11,9 @@ import type { LowString, LowStrung } from '../../../instrument/low-string.ts';
 import type { Units } from '../../../instrument/schema.ts';
 
 const feltText = {
-  'probably not felt': 'probably not felt',
-  'depends on the hand': 'felt or not, it depends on the hand',
-  'probably felt': 'probably felt',
+  'you’d be guessing': 'you’d be guessing',
+  'some hands would tell': 'some hands would tell',
+  'nearly any hand would tell': 'nearly any hand would tell',
 } as const;
 
 /** What the string pulls, or that it would break. */

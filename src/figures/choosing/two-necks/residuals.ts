@@ -63,5 +63,5 @@ export function summaryOf(residuals: readonly Residual[]): {
     (most, r) => (most && size(most) >= size(r) ? most : r),
     undefined,
   );
-  return { worst, within: known.filter((r) => r.felt === 'probably not felt').length };
+  return { worst, within: known.filter((r) => r.felt === 'you’d be guessing').length };
 }
