@@ -20,7 +20,7 @@ describe.each([
   });
 });
 
-test('it is the normal distribution of two libraries, to the digits that each has, the second's a table', () => {
+test('it is the normal distribution of two libraries, to the digits that each has, and of the second a table', () => {
   for (let dPrime = 0; dPrime <= 6; dPrime += 0.25) {
     expect(shareRight({ dPrime })).toBeCloseTo((1 + erf(dPrime / 2 / Math.SQRT2)) / 2, 13);
     expect(shareRight({ dPrime, judgement: 'pair' })).toBeCloseTo((1 + erf(dPrime / 2)) / 2, 13);
