@@ -1,18 +1,19 @@
 /**
  * `npm run bench`: what the physics costs, what a drag costs on a phone-sized page with the processor slowed four times, and what each page
  * weighs. It prints and judges nothing. `npm run bench -- course/pitch/ bench/` looks at these pages only, `npm run bench --
- * build` at how the time of a build grows.
+ * build` at how the time of a build grows, `npm run bench -- start` at what a page costs until it stands.
  */
 import { main } from '../../.tools/toolchain.mjs';
 import { withSite } from '../../.tools/with-site.mjs';
 import { open, phone, scrollThrough } from '../site/kit.ts';
-import { htmlOf, pages } from '../site/pages.ts';
+import { dist, htmlOf, pages } from '../site/pages.ts';
 import { fontBytes, htmlBytes, scriptBytes, styleBytes } from '../site/weights.ts';
 import { barePage } from './bare.mjs';
 import { benchDrag } from './drag.mjs';
 import { benchGrowth } from './growth.mjs';
 import { benchListen } from './listen.mjs';
 import { benchPhysics } from './physics.mjs';
+import { benchStart } from './start.mjs';
 
 const handlesPerPage = 8;
 const kilobytes = (bytes) => Number((bytes / 1000).toFixed(1));
@@ -56,6 +57,11 @@ async function dragRows(page, path, floor) {
 await main(() => {
   const asked = process.argv.slice(2);
   if (asked[0] === 'build') return benchGrowth();
+  if (asked[0] === 'start') {
+    const named = asked.slice(1);
+    const all = pages().filter((path) => path === '' || /^(bench|course\/[^/]+)\/$/.test(path));
+    return withSite((browser) => benchStart(browser, dist, named.length > 0 ? named : all));
+  }
   if (asked.length === 0) {
     benchPhysics();
     benchListen();

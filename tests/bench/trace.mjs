@@ -14,13 +14,13 @@ const rendering = ['UpdateLayoutTree', 'Layout', 'PrePaint', 'Layerize', 'Paint'
 const counted = ['UpdateLayoutTree', 'Layout'];
 
 /** Records a trace while `task` runs; resolves to its complete events, in order, times in microseconds. */
-export async function record(session, task) {
+export async function record(session, task, categories = ['devtools.timeline']) {
   const events = [];
   const collect = ({ value }) => events.push(...value);
   session.on('Tracing.dataCollected', collect);
   await session.send('Tracing.start', {
     transferMode: 'ReportEvents',
-    traceConfig: { includedCategories: ['devtools.timeline'] },
+    traceConfig: { includedCategories: categories },
   });
   await task();
   const complete = new Promise((done) => session.once('Tracing.tracingComplete', done));
