@@ -1,4 +1,4 @@
-/** Drags one handle on a slowed processor and reports what each event cost. */
+/** Drags one handle by finger on a slowed processor and reports what each event cost. */
 import { setTimeout as pause } from 'node:timers/promises';
 
 import { moves, record } from './trace.mjs';
@@ -65,23 +65,19 @@ function offsets() {
   }).map((step) => step * pixels);
 }
 
+/** By finger, as on a phone. */
 async function drag(session, { x, y }) {
-  const mouse = (type, by, buttons) =>
-    session.send('Input.dispatchMouseEvent', {
+  const finger = (type, by) =>
+    session.send('Input.dispatchTouchEvent', {
       type,
-      x: x + by,
-      y: y - by,
-      button: type === 'mouseMoved' ? 'none' : 'left',
-      buttons,
-      clickCount: type === 'mouseMoved' ? 0 : 1,
+      touchPoints: type === 'touchEnd' ? [] : [{ x: x + by, y: y - by }],
     });
-  await mouse('mouseMoved', 0, 0);
-  await mouse('mousePressed', 0, 1);
+  await finger('touchStart', 0);
   for (const by of offsets()) {
-    await mouse('mouseMoved', by, 1);
+    await finger('touchMove', by);
     await pause(25);
   }
-  await mouse('mouseReleased', 0, 0);
+  await finger('touchEnd', 0);
 }
 
 /** The same drag three times, each for one thing that is measured: work, frames, changes in the DOM. */

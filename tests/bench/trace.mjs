@@ -10,7 +10,10 @@ const script = [
   'RunMicrotasks',
   'TimerFire',
 ];
-const rendering = ['UpdateLayoutTree', 'Layout', 'PrePaint', 'Layerize', 'Paint'];
+const rendering = [
+  ...['HitTest', 'UpdateLayoutTree', 'Layout', 'PrePaint', 'Layerize', 'Paint'],
+  'IntersectionObserverController::computeIntersections',
+];
 const counted = ['UpdateLayoutTree', 'Layout'];
 
 /** Records a trace while `task` runs; resolves to its complete events, in order, times in microseconds. */
