@@ -58,11 +58,12 @@ async function dragRows(page, path, floor) {
 await main(() => {
   const asked = process.argv.slice(2);
   if (asked[0] === 'build') return benchGrowth();
-  if (asked[0] === 'start') {
-    const named = asked.slice(1);
-    const all = pages().filter((path) => path === '' || /^(bench|course\/[^/]+)\/$/.test(path));
-    return withSite((browser) => benchStart(browser, dist, named.length > 0 ? named : all));
-  }
+  if (asked[0] === 'start')
+    return withSite((browser) => {
+      const named = asked.slice(1);
+      const usual = pages().filter((path) => path === '' || /^(bench|course\/[^/]+)\/$/.test(path));
+      return benchStart(browser, dist, named.length > 0 ? named : usual);
+    });
   if (asked.length === 0) {
     benchPhysics();
     benchListen();
