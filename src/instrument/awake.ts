@@ -32,15 +32,18 @@ export async function awaken(): Promise<void> {
   if (typeof document === 'undefined') return;
   const root = document.documentElement;
   addEventListener('beforeprint', () => root.toggleAttribute('data-asleep', sleeping()));
-  addEventListener('afterprint', () => root.removeAttribute('data-asleep'));
+  addEventListener('afterprint', () => root.toggleAttribute('data-asleep', sleeping()));
   const tried = new Set<Island>();
   for (;;) {
     await breathe();
     const next = [...document.querySelectorAll<Island>('astro-island[ssr]')].find(
       (island) => !tried.has(island),
     );
-    if (!next) return;
+    if (!next) break;
     tried.add(next);
     await wakeOne(next);
   }
+  while (document.querySelector('[data-sleeping]')) await breathe();
+  delete root.dataset.unread;
+  root.toggleAttribute('data-asleep', sleeping());
 }

@@ -2,6 +2,9 @@
 
 const KEY = 'speaking-length';
 
+/** Where the device holds the page's state */
+export const REMEMBERED = `${KEY}.state`;
+
 function device(): Storage | undefined {
   try {
     return typeof window === 'undefined' ? undefined : window.localStorage;

@@ -123,6 +123,19 @@ class Store {
     this.#unnamed = this.#settled;
     await this.#readLink({ push: remembered !== undefined });
     this.#wake();
+    this.#shown();
+  }
+
+  /** What waited for the state to be read may be seen from now on: see components/unread.ts. */
+  #shown(): void {
+    if (typeof document === 'undefined') return;
+    const { dataset } = document.documentElement;
+    if (this.#awake) {
+      if ('unread' in dataset) dataset.unread = 'asleep';
+      return;
+    }
+    delete dataset.unread;
+    delete dataset.asleep;
   }
 
   /** The page was built for the workshop's instrument. Once it is to show another, all of it must come alive, or paper would show two. */
@@ -131,7 +144,10 @@ class Store {
     this.#awake = true;
     import('./awake.ts').then(
       ({ awaken }) => awaken(),
-      () => (this.#awake = false),
+      () => {
+        this.#awake = false;
+        delete document.documentElement.dataset.unread;
+      },
     );
   }
 

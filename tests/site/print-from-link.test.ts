@@ -67,3 +67,37 @@ test('a print that comes before all is awake shows no numbers, and says what to 
   expect(later).toContain('Bittern');
   await close();
 });
+
+/** What in the page shows an instrument, and can be seen. */
+const instrumentSeen = (page: Page): Promise<string[]> =>
+  page.evaluate(() =>
+    [...document.querySelectorAll('astro-island *, [data-live]')]
+      .filter((each) => each.checkVisibility({ visibilityProperty: true }))
+      .map((each) => each.textContent.trim())
+      .filter((text) => text !== ''),
+  );
+
+test.each(['bench/', '', 'course/speaking-length/'])(
+  '/%s shows and prints no other instrument before its scripts have come',
+  async (path) => {
+    const context = await browser.newContext({ viewport: phone, serviceWorkers: 'block' });
+    const page = await context.newPage();
+    let release = (): void => undefined;
+    const held = new Promise<void>((done) => (release = done));
+    await page.route(/\.js$/, async (route) => {
+      await held;
+      await route.continue();
+    });
+    await page.goto(inject('origin') + path + LINK, { waitUntil: 'commit' });
+    await page.locator('footer').waitFor();
+    expect(await instrumentSeen(page)).toEqual([]);
+    expect((await printed(page)).pages.join('')).toMatch(/^Thispagewasstillgettingready[^\d]*$/);
+    release();
+    await page.waitForFunction(() => document.readyState === 'complete');
+    await awake(page);
+    await expect.poll(() => page.locator('[data-unread], [data-asleep]').count()).toBe(0);
+    expect((await instrumentSeen(page)).length).toBeGreaterThan(0);
+    expect(await page.locator('body').innerText()).toContain('Bittern');
+    await context.close();
+  },
+);

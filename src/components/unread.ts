@@ -1,0 +1,7 @@
+// A page is built for the workshop's instrument. Where a link or the device names another, what shows an instrument waits until
+// that one is read (data-unread; base.css), and paper until all of the page is awake (data-asleep; awake.ts takes both away).
+import { VERSION } from '../instrument/link.ts';
+import { REMEMBERED } from '../instrument/storage.ts';
+
+/** Runs in the head before the first paint; constant, so that a content security policy can hash it. A script that fails ends the wait. */
+export const unreadBoot = `(()=>{const r=document.documentElement,d=r.dataset;let is=/^#${VERSION}\\//i.test(location.hash);try{is||=!('embed' in d)&&localStorage.getItem('${REMEMBERED}')!==null}catch{}if(!is)return;d.unread='all';d.asleep='';document.addEventListener('astro:hydration-error',()=>delete d.unread)})()`;
