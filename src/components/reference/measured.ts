@@ -1,0 +1,181 @@
+/**
+ * What others measured, beside what the model makes of it. Each row names its source; what is modelled is worked out here from the
+ * module and the site's own strings, and why the two part is said in a sentence.
+ */
+import data from '../../../content/data/recorded-strings.yaml';
+import { notes as firstString, scaleLength } from '../../figures/feel/recorded-string/recorded.ts';
+import { constructionOf } from '../../instrument/drawer.ts';
+import type { Gauge } from '../../instrument/schema.ts';
+import {
+  bendingStiffness,
+  bendingStiffnessBounds,
+  centsOfPartial,
+  fromInches,
+  fromMillimetres,
+  inharmonicity,
+  linearDensity,
+  minimumStrength,
+  noteFrequency,
+  stoppedLength,
+  tension,
+  type Construction,
+} from '../../physics/index.ts';
+
+export interface Beside {
+  readonly what: string;
+  readonly source: string;
+  readonly unit: string;
+  readonly measured: number;
+  /** One standard uncertainty, where the source gives one or a fit does */
+  readonly doubt?: number;
+  readonly modelled: number;
+  /** How far the model's own bounds reach, where it has some */
+  readonly reach?: { readonly low: number; readonly high: number };
+  /** Digits after the point that both deserve */
+  readonly digits: number;
+  readonly why: string;
+}
+
+interface Recorded {
+  readonly sample: string;
+  readonly note: string;
+  readonly gauge: string | number;
+  readonly fundamental: number;
+  /** Millionths */
+  readonly inharmonicity: number;
+  readonly doubt: number;
+}
+
+const recordedStrings = data as { readonly source: string; readonly strings: readonly Recorded[] };
+const MILLIONTH = 1e-6;
+const B = 'millionths';
+
+interface Sounding {
+  readonly construction: Construction;
+  /** m */
+  readonly speakingLength: number;
+  /** Hz */
+  readonly frequency: number;
+  readonly stiffness?: number;
+}
+
+/** Inharmonicity of a string that sounds `frequency` on this length. */
+function inharmonicityOf({ construction, speakingLength, frequency, stiffness }: Sounding): number {
+  const pull = tension({
+    speakingLength,
+    frequency,
+    linearDensity: linearDensity(construction),
+  });
+  return inharmonicity({
+    speakingLength,
+    tension: pull,
+    bendingStiffness: stiffness ?? bendingStiffness(construction),
+  });
+}
+
+const twelve = constructionOf({ kind: 'plain', gauge: 12 });
+const firstRows: readonly Beside[] = firstString.map(({ note, fret, speakingLength, fit }) => ({
+  what: `Inharmonicity of a steel guitar’s first string, ${fret === 0 ? 'open' : `at fret ${fret}`} (${note})`,
+  source: recordedStrings.source,
+  unit: B,
+  measured: fit.inharmonicity / MILLIONTH,
+  doubt: fit.inharmonicityDoubt / MILLIONTH,
+  modelled:
+    inharmonicityOf({ construction: twelve, speakingLength, frequency: fit.fundamental }) /
+    MILLIONTH,
+  digits: 1,
+  why: 'A steel 12 on 25.4 in is assumed; the recording tells gauge and length only together.',
+}));
+
+function recordedRow({ note, gauge, fundamental, ...heard }: Recorded): Beside {
+  const wound = String(gauge).endsWith('w');
+  const asked: Gauge = {
+    kind: wound ? 'wound' : 'plain',
+    gauge: Number.parseFloat(String(gauge)),
+    ...(wound ? { family: 'acoustic, phosphor bronze' as const } : {}),
+  };
+  const construction = constructionOf(asked);
+  const at = { construction, speakingLength: scaleLength, frequency: fundamental };
+  const modelled = inharmonicityOf(at) / MILLIONTH;
+  const { low, high } = bendingStiffnessBounds(construction);
+  return {
+    what: `Inharmonicity of its ${note} string, open`,
+    source: recordedStrings.source,
+    unit: B,
+    measured: heard.inharmonicity,
+    doubt: heard.doubt,
+    modelled,
+    reach: { low: modelled * (1 + low), high: modelled * (1 + high) },
+    digits: 1,
+    why: wound
+      ? `A wound ${Number.parseFloat(String(gauge))} with the drawer’s typical core is assumed. Cores differ from maker to maker, and stiffness goes with their fourth power.`
+      : `A plain ${gauge} on the same length is assumed.`,
+  };
+}
+
+/** The lowest string of a five-string bass, as the drawer has it. */
+const lowB = constructionOf({ kind: 'wound', gauge: 130 });
+const bassRow = (fret: number, partial: number): Beside => {
+  const scale = fromInches(34);
+  const speakingLength = stoppedLength({ scaleLength: scale, fret });
+  const frequency = noteFrequency('B0') * 2 ** (fret / 12);
+  const at = { construction: lowB, speakingLength, frequency };
+  const cents = (stiffness: number) =>
+    centsOfPartial({ inharmonicity: inharmonicityOf({ ...at, stiffness }), partial });
+  const core = bendingStiffness(lowB);
+  const { low, high } = bendingStiffnessBounds(lowB);
+  return {
+    what: `How sharp partial ${partial} of a bass’s low B is at fret ${fret}`,
+    source: 'kemp-2020',
+    unit: 'cents',
+    measured: 100,
+    modelled: cents(core),
+    reach: { low: cents(core * (1 + low)), high: cents(core * (1 + high)) },
+    digits: 0,
+    why: '“Around 100”, of strings whose make is not the drawer’s. The core alone is taken as stiff; what the wraps add is in the range.',
+  };
+};
+
+const WIRE = fromMillimetres(0.56);
+const minimum = minimumStrength(WIRE) ?? NaN;
+const megapascals = (pascals: number): number => pascals / 1e6;
+
+const nylonFirst = {
+  construction: constructionOf({ kind: 'plain', gauge: 28, family: 'classical, nylon' }),
+  speakingLength: fromMillimetres(650),
+  frequency: noteFrequency('E4'),
+};
+
+/** All rows, in the order of the page. */
+export const beside: readonly Beside[] = [
+  ...firstRows,
+  ...recordedStrings.strings.map(recordedRow),
+  bassRow(12, 10),
+  bassRow(21, 6),
+  {
+    what: 'Strength of music wire of 0.56 mm',
+    source: 'sinha-levinson',
+    unit: 'MPa',
+    // It yielded at 1689 MPa, which was 70 % of its strength.
+    measured: megapascals(1689e6 / 0.7),
+    modelled: megapascals(minimum),
+    digits: 0,
+    why: 'The model takes the least that the standard allows; a wire that meets it is stronger.',
+  },
+  {
+    what: 'Pull of a classical guitar’s first string of nylon',
+    source: 'woodhouse-2004',
+    unit: 'N',
+    measured: 70.3,
+    modelled: tension({
+      speakingLength: nylonFirst.speakingLength,
+      frequency: nylonFirst.frequency,
+      linearDensity: linearDensity(nylonFirst.construction),
+    }),
+    digits: 1,
+    why: 'Its diameter isn’t told; a 28 is assumed. The value is recalled, not read.',
+  },
+];
+
+/** By how much the model differs, relative to what was measured. */
+export const difference = ({ measured, modelled }: Beside): number => modelled / measured - 1;
