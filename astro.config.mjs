@@ -34,13 +34,13 @@ const chunks = [
   },
   {
     name: 'fields',
-    test: /src\/(figures\/(trial|kit\/Field|pull\/monochord\/(frame|LengthControls))|instrument\/parse)/,
+    test: /src\/(figures\/(trial|kit\/(Field|scale-length\/(frame|LengthControls)))|instrument\/parse)/,
     minShareCount: 2,
     priority: 1,
   },
   {
     name: 'pair',
-    test: /src\/(instrument\/(plan|pair)|physics\/(nearest-pull|entries)|figures\/choosing\/two-necks\/(residuals|sheet|reach))/,
+    test: /src\/(instrument\/(plan|pair)|physics\/(nearest-pull|entries)|figures\/(kit\/pair\/sheet|choosing\/two-necks\/(residuals|reach)))/,
     minShareCount: 2,
     priority: 1,
   },

@@ -222,3 +222,7 @@ export const drawerGauge = (gauge: Gauge, thickness: number): Gauge => ({
   ...bareGauge(gauge),
   gauge: nearestGauge(gauge.kind, thickness, gauge.family),
 });
+
+/** The lowest that a note may go, in semitones below the string's own. */
+export const deepest = ({ own }: Pick<LowString, 'own'>): number =>
+  Math.min(DEEPEST, noteNumber(own.note) - limits.note.min);

@@ -20,3 +20,4 @@ export * from './tension.ts';
 export * from './uncertainty.ts';
 export * from './units.ts';
 export * from './voice.ts';
+export * from './wanted.ts';

@@ -5,8 +5,8 @@
 import type { Construction } from './construction.ts';
 import { entriesOf, firstAtLeast, type Entry } from './entries.ts';
 import { frequencyRange, inPositive, speakingLengthRange, tensionRange } from './guard.ts';
-import type { Candidate, Match, Wanted } from './match.ts';
 import { strainState } from './strength.ts';
+import type { Candidate, Match, Wanted } from './wanted.ts';
 
 // A residual this small is rounding: the drawer holds exactly what was wanted.
 const EXACT = 1e-9;

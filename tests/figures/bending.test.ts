@@ -10,15 +10,11 @@ import {
   withFret,
   withRise,
   withTravel,
-} from '../../src/figures/feel/bending/bent.ts';
-import {
-  describe as say,
-  formatRise,
-  obstacle,
-  travelText,
-} from '../../src/figures/feel/bending/describe.ts';
+} from '../../src/figures/kit/bend/bent.ts';
+import { describe as say, obstacle, travelText } from '../../src/figures/feel/bending/describe.ts';
+import { formatRise } from '../../src/figures/kit/bend/words.ts';
 import { frameOf, phone, wide } from '../../src/figures/feel/bending/frame.ts';
-import { parseCount, parseShort } from '../../src/figures/feel/bending/parse.ts';
+import { parseCount, parseShort } from '../../src/figures/kit/bend/parse.ts';
 import { bendRows } from '../../src/figures/feel/bending/rows.ts';
 import { slippedTo } from '../../src/figures/feel/whole-string/slip.ts';
 import { fiveBent, gaugesAround } from '../../src/figures/feel/five-gauges/five.ts';

@@ -16,7 +16,7 @@ import { MOST_BEYOND, proposed } from '../../src/figures/feel/whole-string/slip.
 import { mostTurns } from '../../src/figures/consequences/the-bridge/moments.ts';
 import { MOST_FRETS } from '../../src/figures/pull/the-capo/capo.ts';
 import { LEAST } from '../../src/figures/feel/fingers-place/place.ts';
-import { PARTIALS } from '../../src/figures/feel/ladder/stiff.ts';
+import { PARTIALS } from '../../src/figures/kit/stiff/stiff.ts';
 import { FRETS } from '../../src/figures/consequences/pressing-down/frame.ts';
 import { notes } from '../../src/figures/feel/recorded-string/recorded.ts';
 import { wrapMaterials } from '../../src/figures/pull/the-section/make.ts';

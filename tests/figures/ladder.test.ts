@@ -1,12 +1,8 @@
 import fc from 'fast-check';
 import { describe, expect, it, test } from 'vitest';
 
-import {
-  describeShort,
-  formatDrift,
-  formatSmall,
-  missing,
-} from '../../src/figures/feel/ladder/describe.ts';
+import { describeShort } from '../../src/figures/feel/ladder/describe.ts';
+import { formatDrift, formatSmall, missing } from '../../src/figures/kit/stiff/words.ts';
 import { down, last, phone, wide } from '../../src/figures/feel/ladder/frame.ts';
 import { ladderRows } from '../../src/figures/feel/ladder/rows.ts';
 import {
@@ -18,7 +14,7 @@ import {
   PARTIALS,
   placeOf,
   viewOf,
-} from '../../src/figures/feel/ladder/stiff.ts';
+} from '../../src/figures/kit/stiff/stiff.ts';
 import { curvePath, heightAt } from '../../src/figures/feel/saddle-curve/curve.ts';
 import { describe as sayEnd, thicknesses } from '../../src/figures/feel/saddle-curve/describe.ts';
 import { liveText } from '../../src/figures/quantities.ts';

@@ -18,7 +18,7 @@ import {
 } from '../../src/figures/consequences/the-cliff/frame.ts';
 import { groundOf } from '../../src/figures/consequences/the-cliff/ground.ts';
 import { noteOn, put } from '../../src/figures/consequences/the-cliff/hands.ts';
-import { edgeOf, marginOf, semitonesTo } from '../../src/figures/consequences/the-cliff/margin.ts';
+import { edgeOf, marginOf, semitonesTo } from '../../src/figures/kit/margin.ts';
 import { lengthMarks, noteMarks } from '../../src/figures/consequences/the-cliff/rules.ts';
 import { triedOf, withTrial } from '../../src/figures/trial.ts';
 

@@ -21,11 +21,7 @@ import {
   wide,
 } from '../../src/figures/consequences/the-flags/frame.ts';
 import { anyInstrument } from '../instrument/any-state.ts';
-import {
-  centsNumber,
-  formatSmall,
-  parseSmall,
-} from '../../src/figures/consequences/the-flags/words.ts';
+import { centsNumber, formatSmall, parseSmall } from '../../src/figures/kit/setback.ts';
 
 const plain = (text: string): string => text.replace(/\s/g, ' ');
 

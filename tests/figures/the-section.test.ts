@@ -5,11 +5,8 @@ import type { State } from '../../src/instrument/schema.ts';
 import { initialState, workshop, workshopInstrument } from '../../src/instrument/workshop.ts';
 import { remade, woundInHand } from '../../src/instrument/wound-in-hand.ts';
 import { rows } from '../../src/figures/pull/the-section/data.ts';
-import {
-  describe as say,
-  whichText,
-  wrapShare,
-} from '../../src/figures/pull/the-section/describe.ts';
+import { describe as say, wrapShare } from '../../src/figures/pull/the-section/describe.ts';
+import { whichText } from '../../src/figures/kit/which-wound.ts';
 import {
   differs,
   made,

@@ -18,9 +18,9 @@ import {
   setLength,
   setNote,
   setTypedGauge,
-} from '../../src/figures/pull/three-handles/hands.ts';
-import { hexagon, sectionOf } from '../../src/figures/pull/three-handles/section.ts';
-import { slabOf } from '../../src/figures/pull/three-handles/slab.ts';
+} from '../../src/figures/kit/one-string/hands.ts';
+import { hexagon, sectionOf } from '../../src/figures/kit/one-string/section.ts';
+import { slabOf } from '../../src/figures/kit/one-string/slab.ts';
 import { halfWave } from '../../src/figures/pull/three-handles/wave.ts';
 import { isTrying, triedOf } from '../../src/figures/trial.ts';
 import { isState, type State } from '../../src/instrument/schema.ts';

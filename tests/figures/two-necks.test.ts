@@ -3,8 +3,8 @@ import { describe, expect, test } from 'vitest';
 import { dataHead, dataRows } from '../../src/figures/choosing/two-necks/data.ts';
 import { remarks } from '../../src/figures/choosing/two-necks/describe.ts';
 import { residualsOf, summaryOf } from '../../src/figures/choosing/two-necks/residuals.ts';
-import { across, domainFor, sheetFor } from '../../src/figures/choosing/two-necks/sheet.ts';
-import { signedLength } from '../../src/figures/choosing/two-necks/words.ts';
+import { across, domainFor, sheetFor } from '../../src/figures/kit/pair/sheet.ts';
+import { signedLength } from '../../src/figures/kit/pair/words.ts';
 import { compared } from '../../src/instrument/pair.ts';
 import type { State } from '../../src/instrument/schema.ts';
 import {

@@ -2,7 +2,8 @@ import fc from 'fast-check';
 import { expect, test } from 'vitest';
 
 import { linearDensity, type Construction } from '../../src/physics/construction.ts';
-import { rankSets, type Wanted } from '../../src/physics/match.ts';
+import { rankSets } from '../../src/physics/match.ts';
+import type { Wanted } from '../../src/physics/wanted.ts';
 import { strengthShare } from '../../src/physics/strength.ts';
 import { tension } from '../../src/physics/tension.ts';
 import { any, anyPlain, anyWound, expectRefused, notPositive } from './kit.ts';

@@ -5,9 +5,9 @@
 import { expect, inject, test } from 'vitest';
 
 import { feltText, sheetVerdict } from '../../src/figures/bench/verdict.ts';
-import { lengthDomain } from '../../src/figures/pull/monochord/frame.ts';
+import { lengthDomain } from '../../src/figures/kit/scale-length/frame.ts';
 import { describeShort } from '../../src/figures/pull/the-neck/describe.ts';
-import { marksOf, reachOf } from '../../src/figures/pull/the-neck/marks.ts';
+import { marksOf, reachOf } from '../../src/figures/kit/scale-length/marks.ts';
 import { stepGauge } from '../../src/instrument/drawer.ts';
 import { withPick } from '../../src/instrument/edit.ts';
 import {

@@ -2,7 +2,7 @@ import { readFileSync } from 'node:fs';
 import { dirname, join, posix } from 'node:path';
 import { expect, test } from 'vitest';
 
-import { importsOf, root, sources, wrongImport } from './imports.ts';
+import { circles, importsOf, root, sources, wrongImport } from './imports.ts';
 
 const wrongIn = (path: string, text: string) =>
   importsOf(path, text).flatMap((specifier) => wrongImport(path, specifier) ?? []);
@@ -30,6 +30,26 @@ test('what every page may load of the physics reaches no package', () => {
   expect(packages).toEqual([]);
 });
 
+test('no files import each other in a circle', () => {
+  const files = sources();
+  const links = new Map(
+    files.map((path) => [
+      path,
+      importsOf(path, readFileSync(join(root, path), 'utf8'))
+        .filter((specifier) => specifier.startsWith('.'))
+        .map((specifier) => posix.join(dirname(path), specifier)),
+    ]),
+  );
+  expect(links.get('src/physics/match.ts')).toContain('src/physics/nearest-pull.ts');
+  expect(circles(links)).toEqual([]);
+});
+
+test('a circle would be found, and two ways to one file are none', () => {
+  const ring = { a: ['b', 'd'], b: ['c'], c: ['a'], d: ['c'] };
+  expect(circles(new Map(Object.entries(ring)))).toEqual([['a', 'b', 'c', 'a']]);
+  expect(circles(new Map(Object.entries({ a: ['b', 'c'], b: ['d'], c: ['d'] })))).toEqual([]);
+});
+
 test.each([
   ['src/physics/bend.ts', "import { scaleLinear } from 'd3-scale';"],
   ['src/physics/bend.ts', "import { readFileSync } from 'node:fs';"],
@@ -52,6 +72,10 @@ test.each([
   ['src/components/Cite.astro', "---\nimport Page from '../layouts/Page.astro';\n---\n<p>text</p>"],
   ['src/layouts/Page.astro', "---\nconst all = import.meta.glob('../pages/*.astro');\n---"],
   ['src/styles/page.css', "@import '../layouts/page.css';"],
+  ['src/figures/feel/bending/a.ts', "import { b } from '../five-gauges/b.ts';"],
+  ['src/figures/feel/bending/a.ts', "import type { B } from '../../pull/the-vice/b.ts';"],
+  ['src/figures/bench/a.ts', "import { b } from '../page/describe/b.ts';"],
+  ['src/figures/kit/a.ts', "import { b } from '../pull/the-vice/b.ts';"],
   ['src/new-room/a.ts', "import '../physics/index.ts';"],
   [
     'content/course/01-a.mdx',
@@ -72,6 +96,9 @@ test.each([
     '<script>import { tension } from "../../physics/index.ts";</script>',
   ],
   ['src/figures/kit/axis.ts', "import { scaleLinear } from 'd3-scale';"],
+  ['src/figures/feel/bending/a.ts', "import { b } from './b.ts';"],
+  ['src/figures/feel/bending/a.ts', "import { b } from '../../kit/bend/b.ts';"],
+  ['src/figures/quantities/bending.ts', "import { b } from '../feel/whole-string/slip.ts';"],
   ['src/layouts/Page.astro', "---\nimport '../styles/page.css';\n---"],
   ['src/pages/index.astro', "---\nimport Page from '../layouts/Page.astro';\n---"],
   ['content/course/01-a.mdx', '---\ntitle: A\n---\nImport duty is no import.\n'],

@@ -72,6 +72,41 @@ export function roomOf(path: string): string | undefined {
   return folder;
 }
 
+/** Folders of the figures' room that hold a folder for each figure. */
+const parts = ['pull', 'feel', 'choosing', 'consequences', 'reference', 'page'];
+/** What every figure may build on, and what is worked out from all of them. */
+const floor = ['kit', 'quantities'];
+
+/** The figure that a file belongs to: `src/figures/pull/the-vice/vice.ts` -> pull/the-vice; undefined for what is nobody's own. */
+export function figureOf(path: string): string | undefined {
+  const [top, room, part, ...rest] = path.split('/');
+  if (top !== 'src' || room !== 'figures' || part === undefined) return undefined;
+  if (rest.length === 0 || floor.includes(part)) return undefined;
+  return parts.includes(part) ? `${part}/${rest[0]}` : part;
+}
+
+/** What a figure shares stands in the kit: neither another figure nor the kit itself leans on a figure. */
+function leansOnFigure(path: string, target: string): boolean {
+  const of = figureOf(target);
+  const isFloor = path.startsWith('src/figures/kit/') || figureOf(path) !== undefined;
+  return isFloor && of !== undefined && of !== figureOf(path);
+}
+
+/** Rings of files that import each other, each as the paths along it. */
+export function circles(importedBy: ReadonlyMap<string, readonly string[]>): string[][] {
+  const done = new Set<string>();
+  const found: string[][] = [];
+  const walk = (path: string, trail: readonly string[]): void => {
+    const at = trail.indexOf(path);
+    if (at >= 0) found.push([...trail.slice(at), path]);
+    if (at >= 0 || done.has(path)) return;
+    for (const next of importedBy.get(path) ?? []) walk(next, [...trail, path]);
+    done.add(path);
+  };
+  for (const path of importedBy.keys()) walk(path, []);
+  return found;
+}
+
 /** The code of a file, without the markup around it. */
 function codeOf(path: string, text: string): string {
   if (path.endsWith('.svelte') || path.endsWith('.astro')) {
@@ -111,6 +146,8 @@ export function wrongImport(path: string, specifier: string): string | undefined
   const target = specifier.startsWith('/')
     ? specifier.slice(1)
     : posix.join(dirname(path), specifier);
+  if (leansOnFigure(path, target))
+    return `${path}: what figures share stands in the kit: ${target}`;
   const to = roomOf(target);
   if (to !== undefined && (to === room || rule.rooms.includes(to))) return undefined;
   return `${path}: ${room} may not import ${target}`;

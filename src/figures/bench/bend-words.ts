@@ -6,19 +6,6 @@ import { feltThresholds, type Sensation } from '../../physics/index.ts';
 
 const GAP = '\u00a0';
 
-const names = new Map([
-  [50, 'a quarter tone'],
-  [100, 'a semitone'],
-  [200, 'a whole tone'],
-  [300, 'a tone and a half'],
-  [400, 'two tones'],
-]);
-
-/** The rises that the sheet offers, in cents. */
-export const rises: readonly number[] = [...names.keys()];
-export const riseName = (cents: number): string =>
-  names.get(cents) ?? `${Number(cents.toFixed(1))}${GAP}cents`;
-
 /** What a pull may be off by, to the decimals that the pull itself is shown with. */
 export function doubtNumber(pull: number, doubt: number, units: Units): string {
   const decimals = forceNumber(pull, units).split('.')[1]?.length ?? 0;

@@ -14,7 +14,7 @@ import { pullOf, pullsOf } from '../../instrument/pulls.ts';
 import type { Gauge, State } from '../../instrument/schema.ts';
 import { fretError, fromInches, fromMillimetres, millimetres } from '../../physics/index.ts';
 import { pitchJustNoticed } from '../consequences/the-flags/ear.ts';
-import { centsNumber, formatCents, formatSmall } from '../consequences/the-flags/words.ts';
+import { centsNumber, formatCents, formatSmall } from '../kit/setback.ts';
 import { heldOf } from '../held.ts';
 import { formatStretch } from '../consequences/pressing-down/describe.ts';
 import type { Quantity } from './common.ts';

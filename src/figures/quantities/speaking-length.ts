@@ -10,7 +10,7 @@ import type { State } from '../../instrument/schema.ts';
 import { FELT_LOW, fromInches } from '../../physics/index.ts';
 import { lengthForChange, pullChange, squareParts } from '../../instrument/length-law.ts';
 import { readingOf } from '../pull/how-to-measure/reading.ts';
-import { isSame, laidOn, totalText } from '../pull/the-neck/laid.ts';
+import { isSame, laidOn, totalText } from '../kit/scale-length/laid.ts';
 import type { Quantity } from './common.ts';
 import { lengthRatioOf, mainScale } from '../trial.ts';
 

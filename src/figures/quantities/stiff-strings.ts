@@ -8,7 +8,7 @@ import {
   STANDARD_A4,
   thousandths,
 } from '../../physics/index.ts';
-import { formatDrift, formatSmall } from '../feel/ladder/describe.ts';
+import { formatDrift, formatSmall } from '../kit/stiff/words.ts';
 import {
   bareStiffness,
   driftOf,
@@ -17,7 +17,7 @@ import {
   viewOf,
   type Stiffness,
   type View,
-} from '../feel/ladder/stiff.ts';
+} from '../kit/stiff/stiff.ts';
 import { formatWire } from '../feel/recorded-string/describe.ts';
 import {
   fitOf,

@@ -17,7 +17,7 @@ import {
   shareRight,
   type Compared,
 } from '../../physics/index.ts';
-import { formatRise } from '../feel/bending/describe.ts';
+import { formatRise } from '../kit/bend/words.ts';
 import { ASIDE, pushAt } from '../feel/fingers-place/place.ts';
 import { equalPull, exactView } from '../feel/three-rulers/feel.ts';
 import { verdictText } from '../feel/three-rulers/describe.ts';

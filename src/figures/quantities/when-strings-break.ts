@@ -25,7 +25,7 @@ import {
   type Construction,
 } from '../../physics/index.ts';
 import { highestNoteBelow, shareText, size } from '../consequences/the-cliff/describe.ts';
-import { edgeOf, isTabled, marginOf, semitonesTo } from '../consequences/the-cliff/margin.ts';
+import { edgeOf, isTabled, marginOf, semitonesTo } from '../kit/margin.ts';
 import { mainScale, triedOf } from '../trial.ts';
 import type { Quantity } from './common.ts';
 

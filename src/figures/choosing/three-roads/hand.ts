@@ -1,18 +1,14 @@
 /** What the map's two handles hold, where each may go, and what a typed note must be. */
 import { formatNote } from '../../../instrument/format.ts';
 import { limits } from '../../../instrument/limits.ts';
-import { DEEPEST, HIGHEST, type LowString } from '../../../instrument/low-string.ts';
+import { deepest, HIGHEST, type LowString } from '../../../instrument/low-string.ts';
 import { parseNote, type Parsed } from '../../../instrument/parse.ts';
 import type { Instrument, Units } from '../../../instrument/schema.ts';
 import { transpose } from '../../../instrument/edit.ts';
 import { noteNumber } from '../../../physics/index.ts';
-import { lengthDomain } from '../../pull/monochord/frame.ts';
+import { lengthDomain } from '../../kit/scale-length/frame.ts';
 import { frame, lengthAt, type MapFrame, type Row } from './map.ts';
 import type { Along } from './roam.ts';
-
-/** The lowest that a note may go, in semitones below the string's own. */
-export const deepest = ({ own }: Pick<LowString, 'own'>): number =>
-  Math.min(DEEPEST, noteNumber(own.note) - limits.note.min);
 
 /** As a slider that goes right as the note goes down. */
 export const noteSlide = (low: LowString) => ({

@@ -11,7 +11,7 @@ import { CAUTION_SHARE } from '../../../physics/index.ts';
 import type { State } from '../../../instrument/schema.ts';
 import type { Residual } from './residuals.ts';
 import { summaryOf } from './residuals.ts';
-import { signedLength } from './words.ts';
+import { signedLength } from '../../kit/pair/words.ts';
 
 function describeString({ note, old, pick, left, picked, ownBroken }: Residual): string {
   const name = spokenNote(note);

@@ -3,8 +3,8 @@ import { spokenNote } from '../../../instrument/format.ts';
 import type { Intoned } from '../../../instrument/intoned.ts';
 import type { Units } from '../../../instrument/schema.ts';
 import { inches, millimetres, type FretError } from '../../../physics/index.ts';
-import { UNKNOWN } from '../the-flags/describe.ts';
-import { formatCents, formatSmall } from '../the-flags/words.ts';
+import { UNKNOWN } from '../../kit/setback.ts';
+import { formatCents, formatSmall } from '../../kit/setback.ts';
 
 /** A stretch, finer than any rule: thousandths of a millimetre, or ten-thousandths of an inch. */
 export const formatStretch = (metres: number, units: Units): string =>

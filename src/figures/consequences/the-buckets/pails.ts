@@ -12,7 +12,7 @@ import {
   tension,
   type Construction,
 } from '../../../physics/index.ts';
-import type { Span } from '../the-cliff/margin.ts';
+import type { Span } from '../../kit/margin.ts';
 
 export interface Pail {
   readonly gauge: Gauge;

@@ -4,7 +4,7 @@ import { pullsOf } from '../../../instrument/pulls.ts';
 import type { State } from '../../../instrument/schema.ts';
 import { nearestNote } from '../../../physics/index.ts';
 import { triedOf } from '../../trial.ts';
-import { marginOf, type Margin } from './margin.ts';
+import { marginOf, type Margin } from '../../kit/margin.ts';
 
 const MINUS = '\u2212';
 

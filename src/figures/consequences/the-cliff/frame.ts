@@ -5,7 +5,7 @@ import type { Instrument, State } from '../../../instrument/schema.ts';
 import { noteNumber } from '../../../physics/index.ts';
 import { triedOf } from '../../trial.ts';
 import { groundOf } from './ground.ts';
-import { edgeOf } from './margin.ts';
+import { edgeOf } from '../../kit/margin.ts';
 
 interface Plan {
   readonly name: 'phone' | 'wide';

@@ -6,7 +6,7 @@ import {
   type Construction,
   type MaterialId,
 } from '../../../physics/index.ts';
-import { edgeOf, isTabled, type Span } from './margin.ts';
+import { edgeOf, isTabled, type Span } from '../../kit/margin.ts';
 
 export interface Ground {
   readonly material: MaterialId;

@@ -5,13 +5,7 @@ import { parseAnyLength, parseNote, type Parsed } from '../../../instrument/pars
 import { formatLength } from '../../../instrument/format.ts';
 import type { State } from '../../../instrument/schema.ts';
 import { noteName, noteNumber } from '../../../physics/index.ts';
-import {
-  lengthHand,
-  noteHand,
-  setLength,
-  setNote,
-  type Hand,
-} from '../../pull/three-handles/hands.ts';
+import { lengthHand, noteHand, setLength, setNote, type Hand } from '../../kit/one-string/hands.ts';
 import type { Frame } from './frame.ts';
 
 /** As the monochord's, but as far as the sheet goes. */

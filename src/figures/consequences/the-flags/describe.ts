@@ -2,7 +2,7 @@
 import { spokenNote } from '../../../instrument/format.ts';
 import type { Intoned } from '../../../instrument/intoned.ts';
 import type { Units } from '../../../instrument/schema.ts';
-import { formatCents, formatSmall } from './words.ts';
+import { formatCents, formatSmall, UNKNOWN } from '../../kit/setback.ts';
 
 export interface Shown {
   readonly held: Intoned | undefined;
@@ -12,9 +12,6 @@ export interface Shown {
   readonly errors: readonly number[];
   readonly units: Units;
 }
-
-export const UNKNOWN =
-  'How this string stretches is not known, or it hangs slack: no flag can be drawn.';
 
 export function verdictOf({ held, setback, best, errors, units }: Shown): string {
   if (!held) return UNKNOWN;

@@ -1,40 +1,11 @@
 /** The bend in words: whole, and what a drag has changed. */
-import {
-  formatForce,
-  formatLength,
-  lengthUnit,
-  spokenGauge,
-  spokenNote,
-  travelNumber,
-} from '../../../instrument/format.ts';
+import { formatForce, formatLength, spokenGauge, spokenNote } from '../../../instrument/format.ts';
 import type { State, Units } from '../../../instrument/schema.ts';
 import { limits } from '../../../instrument/limits.ts';
-import { riseName } from '../../bench/bend-words.ts';
+import { formatCents, formatRise, formatTravel, nameOf } from '../../kit/bend/words.ts';
 import { compared } from '../../../instrument/pair.ts';
 import type { Pushed } from '../../../instrument/pushed.ts';
-import { viewOf, type View } from './bent.ts';
-
-export const formatTravel = (metres: number, units: Units): string =>
-  `${travelNumber(metres, units)}\u00a0${lengthUnit(units)}`;
-
-export const formatCents = (cents: number): string => `${cents.toFixed(0)}\u00a0cents`;
-
-/** A rise by its name where it has one. */
-export function formatRise(cents: number): string {
-  // What was reached is the wanted rise but for the last bits.
-  const name = riseName(Number(cents.toFixed(2)));
-  return name.endsWith('cents') ? formatCents(cents) : name;
-}
-
-const nameOf = (name: string): string => name || 'your instrument';
-
-/** A name cut to so many letters. */
-export const shortName = (name: string, letters: number): string =>
-  nameOf(name).length > letters
-    ? `${nameOf(name)
-        .slice(0, letters - 1)
-        .trimEnd()}…`
-    : nameOf(name);
+import { viewOf, type View } from '../../kit/bend/bent.ts';
 
 /** Why there is nothing to push, or why it goes no further; empty when all is well. */
 export function obstacle({ pull, pushed, room }: View, wanted: number): string {

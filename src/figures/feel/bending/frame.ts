@@ -1,7 +1,7 @@
 /** The bend's sheet: the neck from above, much larger across than along, so that a millimetre of travel can be seen. */
 import { neckOf, type Neck } from '../../kit/neck.ts';
 import type { Instrument } from '../../../instrument/schema.ts';
-import { EDGE, stringsApart } from './bent.ts';
+import { EDGE, stringsApart } from '../../kit/bend/bent.ts';
 
 interface Plan {
   readonly name: 'phone' | 'wide';

@@ -2,7 +2,7 @@
 import { limits } from '../../../instrument/limits.ts';
 import { millimetres } from '../../../physics/index.ts';
 import { pushedTo, type Pushed } from '../../../instrument/pushed.ts';
-import type { View } from './bent.ts';
+import type { View } from '../../kit/bend/bent.ts';
 
 const STEP = 25;
 

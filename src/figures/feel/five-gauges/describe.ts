@@ -1,7 +1,7 @@
 /** The five gauges in words. */
 import { formatForce, spokenGauge, spokenNote } from '../../../instrument/format.ts';
 import type { Units } from '../../../instrument/schema.ts';
-import { formatRise, formatTravel } from '../bending/describe.ts';
+import { formatRise, formatTravel } from '../../kit/bend/words.ts';
 import type { Bent } from './five.ts';
 
 export function describe(bent: readonly Bent[], fret: number, rise: number, units: Units): string {

@@ -6,28 +6,13 @@ import {
   spokenGauge,
   spokenNote,
 } from '../../../instrument/format.ts';
+import { formatDrift, missing } from '../../kit/stiff/words.ts';
 import type { Units } from '../../../instrument/schema.ts';
-import { driftOf, PARTIALS, type View } from './stiff.ts';
-
-const GAP = '\u00a0';
-
-/** Cents to a tenth below ten, whole above. */
-export const formatDrift = (cents: number): string =>
-  `${cents.toFixed(cents < 9.95 ? 1 : 0)}${GAP}cents`;
-
-/** B in millionths, to three digits. */
-export const formatSmall = (value: number): string =>
-  `${Number((value * 1e6).toPrecision(3))}${GAP}millionths`;
+import { driftOf, PARTIALS, type View } from '../../kit/stiff/stiff.ts';
 
 /** The bare wire by the string that it stands for. */
 export const bareName = ({ bare }: View): string =>
   bare ? `${formatNote(bare.pull.note)} as bare wire` : '';
-
-/** Why there is no ladder to be seen; empty when there is. */
-export function missing({ own, broken }: View): string {
-  if (broken) return 'This string would break.';
-  return own ? '' : 'Its stiffness has not been measured.';
-}
 
 export function describeShort(view: View, partial: number): string {
   const gone = missing(view);

@@ -1,5 +1,5 @@
 /** The ladder's sheets: frequency rises up the page; the string and its section lie below it, or beside it on a wide screen. */
-import { PARTIALS } from './stiff.ts';
+import { PARTIALS } from '../../kit/stiff/stiff.ts';
 
 export interface Frame {
   readonly name: 'phone' | 'wide';

@@ -1,5 +1,5 @@
 /** The ladder's data for a spreadsheet. */
-import { driftOf, PARTIALS, placeOf, type View } from './stiff.ts';
+import { driftOf, PARTIALS, placeOf, type View } from '../../kit/stiff/stiff.ts';
 
 export function ladderRows({ pull, own, bare, broken }: View): readonly (readonly string[])[] {
   return Array.from({ length: PARTIALS }, (_, i) => {

@@ -1,7 +1,7 @@
 /** The recorded string in words, and its data. */
 import { formatLength, formatNote, spokenNote } from '../../../instrument/format.ts';
 import type { Units } from '../../../instrument/schema.ts';
-import { formatDrift, formatSmall } from '../ladder/describe.ts';
+import { formatDrift, formatSmall } from '../../kit/stiff/words.ts';
 import { modelCents, RUNGS, scaleLength, type RecordedNote, type View } from './recorded.ts';
 
 const GAP = '\u00a0';

@@ -2,8 +2,8 @@
 import { formatShare, spokenGauge, spokenNote } from '../../../instrument/format.ts';
 import type { Units } from '../../../instrument/schema.ts';
 import { fromThousandths, inches, millimetres } from '../../../physics/index.ts';
-import { missing } from '../ladder/describe.ts';
-import { isItsBare, type View } from '../ladder/stiff.ts';
+import { missing } from '../../kit/stiff/words.ts';
+import { isItsBare, type View } from '../../kit/stiff/stiff.ts';
 
 /** An end's length: thousandths of an inch show nothing of it, so it has one digit more than a travel. */
 export const formatEnd = (metres: number, units: Units): string =>

@@ -2,8 +2,8 @@
 import { formatDifference, formatLength, spokenNote } from '../../../instrument/format.ts';
 import type { Units } from '../../../instrument/schema.ts';
 import { inches, millimetres } from '../../../physics/index.ts';
-import type { View } from '../bending/bent.ts';
-import { formatRise, formatTravel } from '../bending/describe.ts';
+import type { View } from '../../kit/bend/bent.ts';
+import { formatRise, formatTravel } from '../../kit/bend/words.ts';
 import type { Beyond, Slipped } from './slip.ts';
 
 /** A stretch is finer than a travel: thousandths of an inch, hundredths of a millimetre. */

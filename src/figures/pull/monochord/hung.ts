@@ -1,6 +1,6 @@
 /** Where each string hangs on the monochord's sheet, and how tall the weight is that it carries. */
 import { acrossAt } from '../../kit/strings.ts';
-import { frame } from './frame.ts';
+import { frame } from '../../kit/scale-length/frame.ts';
 
 /** How tall the heaviest weight is while the instrument is as it is. */
 const TYPICAL = 68;

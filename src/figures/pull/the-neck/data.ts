@@ -3,7 +3,7 @@ import type { Cell } from '../../../instrument/csv.ts';
 import { forceNumber, forceUnit, lengthNumber, lengthUnit } from '../../../instrument/format.ts';
 import { pullsOf } from '../../../instrument/pulls.ts';
 import type { Instrument, Units } from '../../../instrument/schema.ts';
-import { isSame, laidOn } from './laid.ts';
+import { isSame, laidOn } from '../../kit/scale-length/laid.ts';
 
 export const dataHead = (mine: Instrument, units: Units): readonly string[] => [
   `scale / ${lengthUnit(units)}`,

@@ -9,7 +9,7 @@ import {
 } from '../../../instrument/format.ts';
 import { pullsOf } from '../../../instrument/pulls.ts';
 import type { Instrument, Units } from '../../../instrument/schema.ts';
-import { isSame, laidOn, totalText } from './laid.ts';
+import { isSame, laidOn, totalText } from '../../kit/scale-length/laid.ts';
 
 const nameOf = ({ name }: Instrument): string => name || 'your instrument';
 

@@ -2,7 +2,7 @@
 import type { Instrument } from '../../../instrument/schema.ts';
 import { acrossAt } from '../../kit/strings.ts';
 import { pullChange } from '../../../instrument/length-law.ts';
-import type { Reach } from './marks.ts';
+import type { Reach } from '../../kit/scale-length/marks.ts';
 
 interface Plan {
   readonly width: number;

@@ -7,7 +7,7 @@ import {
   spokenNote,
 } from '../../../instrument/format.ts';
 import type { Units } from '../../../instrument/schema.ts';
-import type { WoundInHand, WoundPull } from '../../../instrument/wound-in-hand.ts';
+import type { WoundPull } from '../../../instrument/wound-in-hand.ts';
 import { material, type MaterialId } from '../../../physics/index.ts';
 import { heavier, makeOf, weighed } from './make.ts';
 
@@ -18,15 +18,6 @@ export const wrapShare = ({ construction }: Pick<WoundPull, 'construction'>): nu
   const { wraps, whole } = weighed(construction);
   return wraps / whole;
 };
-
-/** Which string is drawn, where it is not the one in hand. */
-export function whichText({ pull, as, hand }: WoundInHand): string {
-  if (as === 'in hand') return '';
-  const gauge = `${pull.gauge.gauge}`;
-  return as === 'another'
-    ? `The string in hand ${hand === 'plain' ? 'is plain' : 'is known by its weight alone'}. Drawn is the wound ${gauge} of the same instrument.`
-    : `No string of this instrument has a core that can be reckoned with. Drawn in its place is a wound ${gauge} with a steel core, as on an electric guitar: it does not belong on this instrument.`;
-}
 
 export function describe(own: WoundPull, tried: WoundPull, units: Units): string {
   const { core, outer, shape } = makeOf(tried.construction);

@@ -2,7 +2,7 @@
 import { formatForce, formatLength, spokenGauge, spokenNote } from '../../../instrument/format.ts';
 import type { State } from '../../../instrument/schema.ts';
 import { triedOf } from '../../trial.ts';
-import { factorsOf } from './hands.ts';
+import { factorsOf } from '../../kit/one-string/hands.ts';
 
 const size = (factor: number): string => factor.toFixed(3);
 

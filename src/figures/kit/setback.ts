@@ -1,7 +1,11 @@
 /** Setbacks, heights and cents as the reader reads them. */
-import { parseAnyLength, readNumber, type Parsed } from '../../../instrument/parse.ts';
-import type { Units } from '../../../instrument/schema.ts';
-import { inches, millimetres } from '../../../physics/index.ts';
+import { parseAnyLength, readNumber, type Parsed } from '../../instrument/parse.ts';
+import type { Units } from '../../instrument/schema.ts';
+import { inches, millimetres } from '../../physics/index.ts';
+
+/** Where there is nothing to draw */
+export const UNKNOWN =
+  'How this string stretches is not known, or it hangs slack: no flag can be drawn.';
 
 const MINUS = '\u2212';
 

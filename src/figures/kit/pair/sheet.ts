@@ -1,6 +1,6 @@
 /** The sheet that both necks lie on: lengths in metres along it, shares of its width for the eye. */
-import { neckOf } from '../../kit/neck.ts';
-import { acrossAt, drawnThickness } from '../../kit/strings.ts';
+import { neckOf } from '../neck.ts';
+import { acrossAt, drawnThickness } from '../strings.ts';
 import { limits } from '../../../instrument/limits.ts';
 import type { State } from '../../../instrument/schema.ts';
 import { fromInches } from '../../../physics/index.ts';

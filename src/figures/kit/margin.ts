@@ -1,5 +1,5 @@
 /** How near a string stands to breaking: its stress against its strength, and the semitones that are left. */
-import type { Pull } from '../../../instrument/pulls.ts';
+import type { Pull } from '../../instrument/pulls.ts';
 import {
   CAUTION_SHARE,
   coreStress,
@@ -8,7 +8,7 @@ import {
   strengthBounds,
   type Construction,
   type Strain,
-} from '../../../physics/index.ts';
+} from '../../physics/index.ts';
 
 /** A value for the weak end and for the strong end of what is known of a material; for wire by its table both are the minimum. */
 export interface Span {

@@ -6,7 +6,7 @@ import { limits } from '../../../instrument/limits.ts';
 import { once } from '../../../instrument/once.ts';
 import type { Gauge, State } from '../../../instrument/schema.ts';
 import { noteName, noteNumber } from '../../../physics/index.ts';
-import { lengthDomain } from '../monochord/frame.ts';
+import { lengthDomain } from '../scale-length/frame.ts';
 import { mainScale, triedOf, withTrial } from '../../trial.ts';
 
 /** One handle in its own quantity: m, semitones above C-1, thousandths of an inch. */
