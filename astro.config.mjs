@@ -28,7 +28,7 @@ const chunks = [
   },
   {
     name: 'figures',
-    test: /src\/(figures\/kit\/(grip|slide|stops|Ring|Handle|Stage|Said|follower|StringBar|WrapPattern|neck|strings)|instrument\/(drawer|pulls)|physics\/(construction|materials|strength|tension))/,
+    test: /src\/(figures\/kit\/(grip|slide|stops|Ring|Handle|Stage|Said|follower|figure\.svelte|StringBar|WrapPattern|neck|strings)|instrument\/(drawer|pulls)|physics\/(construction|materials|strength|tension))/,
     minShareCount: 6,
     priority: 1,
   },
