@@ -1,6 +1,6 @@
 /** What each string of an instrument pulls, worked out from the physics. */
 import {
-  linearDensity,
+  densityAtPitch,
   noteFrequency,
   strainState,
   strengthShare,
@@ -21,7 +21,7 @@ export interface Pull {
   readonly speakingLength: number;
   /** Hz */
   readonly frequency: number;
-  /** kg/m */
+  /** kg/m, at this pitch */
   readonly linearDensity: number;
   /** N */
   readonly tension: number;
@@ -39,10 +39,7 @@ export function lengthOf(
   return stringScale({ treble, bass, index, count: instrument.strings.length });
 }
 
-const built = once((gauge: Gauge) => {
-  const construction = constructionOf(gauge);
-  return { construction, density: linearDensity(construction) };
-});
+const built = once(constructionOf);
 
 /** The pull of one string of this gauge, length (m) and note. */
 export function pullOf({
@@ -56,8 +53,9 @@ export function pullOf({
   a4: number;
   speakingLength: number;
 }): Pull {
-  const { construction, density } = built(gauge);
+  const construction = built(gauge);
   const frequency = noteFrequency(note, a4);
+  const density = densityAtPitch({ construction, speakingLength, frequency });
   const pull = tension({ speakingLength, frequency, linearDensity: density });
   const share = strengthShare({ construction, tension: pull });
   return {

@@ -1,13 +1,12 @@
 /** A tuned string pushed aside by a finger at a fret, from the travel or from the rise that is wanted. */
 import {
   bend,
-  linearDensity,
   noteFrequency,
+  pullAtPitch,
   reachable,
   stoppedLength,
   strainState,
   strengthShare,
-  tension,
   type Construction,
   type Ends,
   type Fingered,
@@ -73,10 +72,6 @@ export function pushedTo(
 /** A string of this make, length (m) and note, tuned to A4 = 440 Hz. */
 export function tuned(construction: Construction, speakingLength: number, note: string): Tuned {
   const frequency = noteFrequency(note);
-  const density = linearDensity(construction);
-  return {
-    construction,
-    speakingLength,
-    tension: tension({ speakingLength, frequency, linearDensity: density }),
-  };
+  const tension = pullAtPitch({ construction, speakingLength, frequency });
+  return { construction, speakingLength, tension };
 }

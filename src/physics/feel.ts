@@ -3,11 +3,11 @@
  * their differences are judged.
  */
 import { reachable, type Ends } from './bend.ts';
-import { linearDensity, type Construction } from './construction.ts';
+import type { Construction } from './construction.ts';
 import { felt, worstFelt, type Felt, type Sensation } from './felt.ts';
 import { stoppedLength } from './frets.ts';
 import { inRange, speakingLengthRange, tensionRange } from './guard.ts';
-import { tension as tensionOf } from './tension.ts';
+import { pullAtPitch } from './tuned.ts';
 
 /** Relative difference of `value` from `reference`: 0.05 is five per cent more. */
 export function relativeDifference({
@@ -81,11 +81,7 @@ export function feelOf({
   rise = WHOLE_TONE,
   ends,
 }: Strung & BendAsked): Feel {
-  const pull = tensionOf({
-    speakingLength,
-    frequency,
-    linearDensity: linearDensity(construction),
-  });
+  const pull = pullAtPitch({ construction, speakingLength, frequency });
   const at = stoppedLength({
     scaleLength: speakingLength,
     fret: inRange('fret', fret, { min: 0, open: true, max: 100 }),

@@ -17,6 +17,7 @@ export * from './pitch.ts';
 export * from './stiffness.ts';
 export * from './strength.ts';
 export * from './tension.ts';
+export * from './tuned.ts';
 export * from './uncertainty.ts';
 export * from './units.ts';
 export * from './voice.ts';

@@ -3,11 +3,11 @@
  * Tension follows linear density (Mersenne), so a drawer sorted by linear density is searched by bisection.
  */
 import { nearestInFeel } from './aim.ts';
-import { linearDensity, type Construction } from './construction.ts';
+import type { Construction } from './construction.ts';
 import { entriesOf } from './entries.ts';
 import { candidateOf, checkWanted, holdsAt, matchOf, nearestIn } from './nearest-pull.ts';
 import { strainState, strengthShare } from './strength.ts';
-import { tension as tensionOf } from './tension.ts';
+import { pullAtPitch } from './tuned.ts';
 import type { Match, Wanted } from './wanted.ts';
 
 /**
@@ -107,7 +107,7 @@ function score<S extends { readonly constructions: readonly Construction[] }>(
   strings.forEach((wanted, i) => {
     const construction = set.constructions[i];
     if (!construction) return;
-    const pull = tensionOf({ ...wanted, linearDensity: linearDensity(construction) });
+    const pull = pullAtPitch({ ...wanted, construction });
     const residual = pull / wanted.tension - 1;
     residuals.push(residual);
     squares += residual * residual;

@@ -128,7 +128,7 @@ export const materials = {
       status: 'read',
     },
     strength: recalled(550e6, 250e6),
-    note: 'stiffness grows with stress and with the speed of the pull; the range is wide on purpose',
+    note: 'stiffness grows with stress and with the speed of the pull, and strings come in two groups of density that differ by a factor of two in stretch; the range is wide on purpose',
   },
   fluorocarbon: {
     name: 'fluorocarbon (polyvinylidene fluoride, PVDF), drawn',

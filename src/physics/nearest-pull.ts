@@ -3,7 +3,7 @@
  * searched by bisection. Apart from `match.ts`, so that a page that matches by pull alone loads nothing of bending.
  */
 import type { Construction } from './construction.ts';
-import { entriesOf, firstAtLeast, type Entry } from './entries.ts';
+import { entriesOf, firstAtLeast, pullOfEntry, type Entry } from './entries.ts';
 import { frequencyRange, inPositive, speakingLengthRange, tensionRange } from './guard.ts';
 import { strainState } from './strength.ts';
 import type { Candidate, Match, Wanted } from './wanted.ts';
@@ -24,7 +24,7 @@ const shareOf = ({ area, strength }: Entry, pull: number): number | undefined =>
 
 /** Whether the pull at this speed of waves (twice length times pitch, m/s) leaves the string whole. */
 export const holdsAt = (entry: Entry, speed: number): boolean =>
-  strainState(shareOf(entry, entry.density * speed * speed)) !== 'broken';
+  strainState(shareOf(entry, pullOfEntry(entry, speed))) !== 'broken';
 
 /** An entry at a speed of waves, against a wanted pull. Source: Mersenne's law. */
 export function candidateOf(
@@ -33,7 +33,7 @@ export function candidateOf(
   wanted: number,
 ): Candidate | undefined {
   if (!entry) return undefined;
-  const pull = entry.density * speed * speed;
+  const pull = pullOfEntry(entry, speed);
   const { construction } = entry;
   return { construction, tension: pull, residual: pull / wanted - 1, share: shareOf(entry, pull) };
 }
@@ -54,7 +54,7 @@ export function nearestIn(wanted: Wanted, drawer: readonly Construction[]): Matc
   const { tension } = wanted;
   const entries = entriesOf(drawer, wanted.kind);
   const speed = 2 * wanted.speakingLength * wanted.frequency;
-  const split = firstAtLeast(entries, tension / (speed * speed));
+  const split = firstAtLeast(entries, tension, speed);
   // Walk outwards from the ideal on either side to the nearest string that holds.
   let above = split;
   while (above < entries.length && !holdsAt(entries[above]!, speed)) above += 1;
@@ -62,7 +62,7 @@ export function nearestIn(wanted: Wanted, drawer: readonly Construction[]): Matc
   while (below >= 0 && !holdsAt(entries[below]!, speed)) below -= 1;
   const missOf = (at: number): number => {
     const entry = entries[at];
-    return entry ? Math.abs((entry.density * speed * speed) / tension - 1) : Infinity;
+    return entry ? Math.abs(pullOfEntry(entry, speed) / tension - 1) : Infinity;
   };
   const at = missOf(below) <= missOf(above) ? below : above;
   const pick = candidateOf(entries[at], speed, tension);

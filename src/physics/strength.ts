@@ -4,10 +4,11 @@
  * The table is ASTM A228's minimum, quoted by an industrial wire table. It is interpolated, never fitted: published
  * fits lie above the minimum at thin gauges, which is the unsafe side.
  */
-import { coreArea, linearDensity, type Construction } from './construction.ts';
+import { axialStiffness, coreArea, linearDensity, type Construction } from './construction.ts';
 import { inRange, speakingLengthRange, tensionRange } from './guard.ts';
 import { material, type SourceStatus } from './materials.ts';
 import { frequency as frequencyOf } from './tension.ts';
+import { thins } from './tuned.ts';
 import { fromThousandths, inches, millimetres, thousandths } from './units.ts';
 
 const KSI = 6.894757293168361e6; // Pa in a thousand pounds-force a square inch: POUND_FORCE / INCH² * 1000
@@ -171,7 +172,10 @@ export function highestFrequency({
   const strength = strengthBounds(construction);
   if (!strength || construction.kind === 'measured') return undefined;
   const [area, density] = [coreArea(construction), linearDensity(construction)];
-  const at = (stress: number) =>
-    frequencyOf({ speakingLength, tension: share * stress * area, linearDensity: density });
+  const at = (stress: number) => {
+    const tension = share * stress * area;
+    const strain = thins(construction) ? tension / axialStiffness(construction) : 0;
+    return frequencyOf({ speakingLength, tension, linearDensity: density / (1 + strain) });
+  };
   return { low: at(strength.low), high: at(strength.high) };
 }

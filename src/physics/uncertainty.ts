@@ -18,6 +18,7 @@ import { material } from './materials.ts';
 import { inharmonicity } from './stiffness.ts';
 import { strengthShare } from './strength.ts';
 import { tension as tensionOf } from './tension.ts';
+import { strainAtPitch, thins } from './tuned.ts';
 
 export interface Estimate {
   readonly value: number;
@@ -157,11 +158,16 @@ export function estimateString({
   const state = (at: Record<Input, number>) => {
     const real = moved(c, at.diameter, at.coreDiameter);
     const string = bench(real, at.density * at.linearDensity, at.modulus);
-    const tension = tensionOf({
+    const slackPull = tensionOf({
       speakingLength: at.speakingLength,
       frequency: frequency * 2 ** (at.pitch / 1200),
       linearDensity: string.linearDensity,
     });
+    const { axialStiffness: stiffness } = string;
+    const tension =
+      stiffness === undefined || !thins(c)
+        ? slackPull
+        : slackPull / (1 + strainAtPitch({ slackPull, stiffness }));
     return { real, string, tension, speakingLength: at.speakingLength };
   };
   const bent = (at: Record<Input, number>) => {

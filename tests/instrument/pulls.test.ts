@@ -3,7 +3,7 @@ import { expect, it } from 'vitest';
 import { constructionOf } from '../../src/instrument/drawer.ts';
 import { lengthOf, pullOf, pullsOf, totalPull } from '../../src/instrument/pulls.ts';
 import { workshop, workshopInstrument } from '../../src/instrument/workshop.ts';
-import { linearDensity, noteFrequency, tension } from '../../src/physics/index.ts';
+import { densityAtPitch, noteFrequency, tension } from '../../src/physics/index.ts';
 
 it('gives every string of a workshop instrument the pull of the law', () => {
   for (const instrument of workshop) {
@@ -11,8 +11,12 @@ it('gives every string of a workshop instrument the pull of the law', () => {
       const string = instrument.strings[i];
       if (!string) throw new Error('a pull without a string');
       const speakingLength = lengthOf(instrument, i);
-      const density = linearDensity(constructionOf(string));
       const frequency = noteFrequency(string.note, instrument.a4);
+      const density = densityAtPitch({
+        construction: constructionOf(string),
+        speakingLength,
+        frequency,
+      });
       expect(pull.tension).toBe(tension({ speakingLength, frequency, linearDensity: density }));
       expect(pull.speakingLength).toBe(speakingLength);
       expect(pull.strain).not.toBe('broken');

@@ -19,6 +19,7 @@ import {
   linearDensity,
   materials,
   steelExpansion,
+  strainAtPitch,
   tension,
   wireTolerance,
   type Construction,
@@ -56,15 +57,16 @@ export const nylonStrain: Range = (() => {
   const { modulus } = materials.nylon;
   const [plain] = families['classical, nylon'];
   if (!plain) throw new RangeError('the classical family has no strings');
-  const pull = tension({
+  const slackPull = tension({
     speakingLength: treble.speakingLength,
     frequency: treble.frequency,
     linearDensity: linearDensity(plain),
   });
-  const strain = strainOf({ construction: plain, tension: pull });
+  const at = (young: number): number =>
+    strainAtPitch({ slackPull, stiffness: (axialStiffness(plain) * young) / modulus.value });
   return {
-    low: (strain * modulus.value) / (modulus.value + modulus.tolerance),
-    high: (strain * modulus.value) / (modulus.value - modulus.tolerance),
+    low: at(modulus.value + modulus.tolerance),
+    high: at(modulus.value - modulus.tolerance),
   };
 })();
 

@@ -8,8 +8,8 @@ import type { Gauge, Instrument } from '../../../instrument/schema.ts';
 import {
   coreArea,
   linearDensity,
+  pullAtPitch,
   strengthBounds,
-  tension,
   type Construction,
 } from '../../../physics/index.ts';
 import type { Span } from '../../kit/margin.ts';
@@ -20,7 +20,8 @@ export interface Pail {
   readonly area: number;
   /** Pa; the weak and the strong end of what is known of the material */
   readonly strength: Span;
-  /** kg/m a square metre of what carries: the wire's density, or a core's that is burdened with its wrap */
+  readonly construction: Construction;
+  /** kg/m a square metre of what carries, slack: the wire's density, or a core's that is burdened with its wrap */
   readonly burden: number;
 }
 
@@ -30,16 +31,16 @@ function pailOf(gauge: Gauge): Pail | undefined {
   const strength = strengthBounds(c);
   if (c.kind === 'measured' || !strength) return undefined;
   const area = coreArea(c);
-  return { gauge, area, strength, burden: linearDensity(c) / area };
+  return { gauge, construction: c, area, strength, burden: linearDensity(c) / area };
 }
 
 /** Stress in Pa at a speaking length (m) and a pitch (Hz), and the pull in N that makes it. */
 export function fillOf(
-  { area, burden }: Pail,
+  { area, construction }: Pail,
   speakingLength: number,
   frequency: number,
 ): { readonly stress: number; readonly pull: number } {
-  const pull = tension({ speakingLength, frequency, linearDensity: burden * area });
+  const pull = pullAtPitch({ construction, speakingLength, frequency });
   return { stress: pull / area, pull };
 }
 

@@ -9,9 +9,9 @@ import {
   compareFeel,
   linearDensity,
   noteFrequency,
+  pullAtPitch,
   strainState,
   strengthShare,
-  tension,
   thousandths,
   type Construction,
   type FeelCompared,
@@ -64,8 +64,8 @@ export interface View {
 }
 
 const breaks = (s: Strung, fret: number, rise: number): boolean => {
-  const { construction, speakingLength, frequency } = s;
-  const pull = tension({ speakingLength, frequency, linearDensity: linearDensity(construction) });
+  const { construction, speakingLength } = s;
+  const pull = pullAtPitch(s);
   const tuned = strainState(strengthShare({ construction, tension: pull }));
   const bent = pushedTo({ construction, speakingLength, tension: pull }, fret, rise);
   return tuned === 'broken' || bent?.strain === 'broken';
