@@ -145,7 +145,9 @@ describe('in words', () => {
   });
 
   it('says where the board ends', () => {
-    expect(obstacle(viewOf(on('turnstone')), 200)).toMatch(/board ends here: \d+\scents/);
+    expect(obstacle(viewOf(withRise(on('turnstone'), 300)), 300)).toMatch(
+      /board ends here: \d+\scents/,
+    );
     expect(obstacle(viewOf(on('redshank')), 200)).toBe('');
   });
 

@@ -2,7 +2,7 @@ import { describe, expect, it, test } from 'vitest';
 
 import { initialState, workshop, workshopInstrument } from '../../src/instrument/workshop.ts';
 import type { State } from '../../src/instrument/schema.ts';
-import { noteNumber, strengthShare } from '../../src/physics/index.ts';
+import { noteNumber, axialStiffness, strengthShare, thins } from '../../src/physics/index.ts';
 import { rows } from '../../src/figures/pull/the-octave/data.ts';
 import { describe as say, limitText } from '../../src/figures/pull/the-octave/describe.ts';
 import {
@@ -48,7 +48,12 @@ describe('the spiral', () => {
         for (const number of [min, own, max]) {
           const { tuned, value } = woundUp(tunedTo(state, number));
           expect(value).toBe(number);
-          expect(tuned.tension / rest.tension).toBeCloseTo(radiusAt(number - own) / radiusAt(0), 9);
+          // A nylon string thins as it goes up: with its slack weight at both notes the law is exact again.
+          const slack = (s: typeof rest): number =>
+            thins(s.construction)
+              ? s.tension * (1 + s.tension / axialStiffness(s.construction))
+              : s.tension;
+          expect(slack(tuned) / slack(rest)).toBeCloseTo(radiusAt(number - own) / radiusAt(0), 9);
         }
       });
   });

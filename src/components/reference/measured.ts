@@ -16,6 +16,7 @@ import {
   linearDensity,
   minimumStrength,
   noteFrequency,
+  pullAtPitch,
   stoppedLength,
   tension,
   type Construction,
@@ -167,13 +168,9 @@ export const beside: readonly Beside[] = [
     source: 'woodhouse-2004',
     unit: 'N',
     measured: 70.3,
-    modelled: tension({
-      speakingLength: nylonFirst.speakingLength,
-      frequency: nylonFirst.frequency,
-      linearDensity: linearDensity(nylonFirst.construction),
-    }),
+    modelled: pullAtPitch(nylonFirst),
     digits: 1,
-    why: 'Its diameter isn’t told; a 28 is assumed. The value is recalled, not read.',
+    why: 'Its diameter isn’t told; a 28 is assumed, thinned by its stretch. A 26.3 would pull the same. The value is recalled, not read.',
   },
 ];
 
