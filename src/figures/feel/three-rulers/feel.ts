@@ -7,7 +7,6 @@ import { pushedTo } from '../../../instrument/pushed.ts';
 import type { Gauge, State } from '../../../instrument/schema.ts';
 import {
   compareFeel,
-  linearDensity,
   noteFrequency,
   pullAtPitch,
   strainState,
