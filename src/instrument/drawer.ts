@@ -10,6 +10,7 @@ import { families, isSoft, type Family } from './families.ts';
 import type { Gauge, Kind } from './schema.ts';
 
 interface DrawerData {
+  readonly coreSpread: number;
   readonly material: {
     readonly plain: MaterialId;
     readonly core: MaterialId;
@@ -24,6 +25,9 @@ interface DrawerData {
 }
 
 const data = strings as DrawerData;
+
+/** How far a bought string's core may lie either way from the drawer's, as a share of its diameter: as measured strings differ. */
+export const CORE_SPREAD = data.coreSpread;
 
 const plainString = (gauge: number): Construction => ({
   kind: 'plain',

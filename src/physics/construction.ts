@@ -203,11 +203,18 @@ export function bendingStiffness(c: Construction): number {
  * Bending a helix bends its wire for half of each turn and twists it for the other half. A wire is never stiffer in twist
  * than in bend, so a wrap adds at most its wire's own E I over the length of wire that a length of string holds. Turns that
  * press on each other or are glued to the core could add more: that is not in the bound. Source: energy of a close helix.
+ *
+ * `coreSpread` is how far a wound string's core may lie either way from the one described, as a share of its diameter, where only
+ * the gauge is known and the make is not; stiffness goes with its fourth power. Throws RangeError when it is not from 0 to below 1.
  */
-export function bendingStiffnessBounds(c: Construction): {
+export function bendingStiffnessBounds(
+  c: Construction,
+  coreSpread = 0,
+): {
   readonly low: number;
   readonly high: number;
 } {
+  inRange('coreSpread', coreSpread, { min: 0, max: 0.9 });
   if (c.kind === 'measured') return { low: 0, high: 0 };
   const core = bendingStiffness(c);
   const { modulus } = material(wireOf(c).material);
@@ -218,5 +225,9 @@ export function bendingStiffnessBounds(c: Construction): {
       (youngsModulus({ material: id, diameter: wire }) * circleSecondMoment(wire)) /
       wrapLengthRatio({ inner, wire }),
   );
-  return { low: -spread, high: spread + wraps.reduce((sum, w) => sum + w, 0) / core };
+  const added = wraps.reduce((sum, w) => sum + w, 0) / core;
+  return {
+    low: (1 - coreSpread) ** 4 * (1 - spread) - 1,
+    high: (1 + coreSpread) ** 4 * (1 + spread) - 1 + added,
+  };
 }

@@ -44,3 +44,12 @@ test('every row says why, and has numbers', () => {
     expect(Number.isFinite(row.modelled) && row.modelled > 0, row.what).toBe(true);
   }
 });
+
+test('what was measured of wound strings lies between the thinnest and the thickest core that are had', () => {
+  const strings = beside.filter(({ what }) => /its (G3|D3|A2|E2) |low B/.test(what));
+  expect(strings).toHaveLength(6);
+  for (const { what, measured, reach } of strings) {
+    expect(measured, what).toBeGreaterThan(reach?.low ?? NaN);
+    expect(measured, what).toBeLessThan(reach?.high ?? NaN);
+  }
+});

@@ -172,3 +172,13 @@ test('every argument is refused by its name', () => {
     notPositive,
   );
 });
+
+test('a core of unknown make spreads the stiffness by the fourth power of its diameter, and by nothing when it is known', () => {
+  const string = woundOf({ shape: 'hex', core: 4.2e-4, wires: [3.4e-4] });
+  const known = bendingStiffnessBounds(string);
+  expect(bendingStiffnessBounds(string, 0)).toEqual(known);
+  const { low, high } = bendingStiffnessBounds(string, 0.1);
+  expectRatio((1 + low) / (1 + known.low), 0.6561);
+  expectRatio(high - known.high, 0.4641 * (1 - known.low));
+  expectRefused('coreSpread', (spread) => bendingStiffnessBounds(string, spread), [NaN, -0.1, 1]);
+});

@@ -4,7 +4,7 @@
  */
 import data from '../../../content/data/recorded-strings.yaml';
 import { notes as firstString, scaleLength } from '../../figures/feel/recorded-string/recorded.ts';
-import { constructionOf } from '../../instrument/drawer.ts';
+import { constructionOf, CORE_SPREAD } from '../../instrument/drawer.ts';
 import type { Gauge } from '../../instrument/schema.ts';
 import {
   bendingStiffness,
@@ -98,7 +98,7 @@ function recordedRow({ note, gauge, fundamental, ...heard }: Recorded): Beside {
   const construction = constructionOf(asked);
   const at = { construction, speakingLength: scaleLength, frequency: fundamental };
   const modelled = inharmonicityOf(at) / MILLIONTH;
-  const { low, high } = bendingStiffnessBounds(construction);
+  const { low, high } = bendingStiffnessBounds(construction, CORE_SPREAD);
   return {
     what: `Inharmonicity of its ${note} string, open`,
     source: recordedStrings.source,
@@ -124,7 +124,7 @@ const bassRow = (fret: number, partial: number): Beside => {
   const cents = (stiffness: number) =>
     centsOfPartial({ inharmonicity: inharmonicityOf({ ...at, stiffness }), partial });
   const core = bendingStiffness(lowB);
-  const { low, high } = bendingStiffnessBounds(lowB);
+  const { low, high } = bendingStiffnessBounds(lowB, CORE_SPREAD);
   return {
     what: `How sharp partial ${partial} of a bass’s low B is at fret ${fret}`,
     source: 'kemp-2020',
@@ -133,7 +133,7 @@ const bassRow = (fret: number, partial: number): Beside => {
     modelled: cents(core),
     reach: { low: cents(core * (1 + low)), high: cents(core * (1 + high)) },
     digits: 0,
-    why: '“Around 100”, of strings whose make is not the drawer’s. The core alone is taken as stiff; what the wraps add is in the range.',
+    why: '“Around 100”, of strings whose make is not the drawer’s. A core a seventh thicker than the drawer’s would meet it; wraps that press on each other would, too. The range takes cores of any make in.',
   };
 };
 

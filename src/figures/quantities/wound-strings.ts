@@ -6,23 +6,30 @@ import {
   formatNote,
   formatShare,
 } from '../../instrument/format.ts';
+import { pullOf } from '../../instrument/pulls.ts';
 import type { State } from '../../instrument/schema.ts';
 import { remade, woundInHand, type WoundPull } from '../../instrument/wound-in-hand.ts';
 import {
   bendingStiffness,
   bendingStiffnessBounds,
+  centsOfPartial,
   coreArea,
+  fromInches,
   gramsPerMetre,
+  inharmonicity,
   layers,
   linearDensity,
   linearDensityBounds,
   material,
   millimetres,
   seatDiameter,
+  STANDARD_A4,
+  stoppedLength,
   thousandths,
   wrapLengthRatio,
   type MaterialId,
 } from '../../physics/index.ts';
+import { formatCents } from '../kit/bend/words.ts';
 import { made, makeOf, weighed } from '../pull/the-section/make.ts';
 import { wrapShare } from '../pull/the-section/describe.ts';
 import { ratioText } from '../pull/the-vice/describe.ts';
@@ -51,6 +58,17 @@ const shareOf = ({ share }: WoundPull): string =>
 const stressOf = ({ construction, tension }: WoundPull): number => tension / coreArea(construction);
 const grams = (density: number): number => Number(gramsPerMetre(density).toFixed(3));
 const mm = (metres: number): string => millimetres(metres).toFixed(4);
+/** Cents at partial 10 of a bass's low B at fret 12, as measured. Source: Kemp 2020, its abstract. */
+const KEMP_CENTS = 100;
+/** The same of the drawer's low B, by its core alone. */
+function lowBDrift(): number {
+  const scale = fromInches(34);
+  const at = { gauge: { kind: 'wound', gauge: 130 }, note: 'B0', a4: STANDARD_A4 } as const;
+  const { construction, tension } = pullOf({ ...at, speakingLength: scale });
+  const speakingLength = stoppedLength({ scaleLength: scale, fret: 12 });
+  const stiff = { tension, speakingLength, bendingStiffness: bendingStiffness(construction) };
+  return centsOfPartial({ inharmonicity: inharmonicity(stiff), partial: 10 });
+}
 const THIN = 0.9;
 const THICK = 1.1;
 
@@ -77,6 +95,8 @@ export const quantities: Readonly<Record<string, Quantity>> = {
     // What is left of the upper bound without the doubt about the core's own modulus.
     return formatShare(high + low, 1);
   },
+  'wound.bassMeasured': () => `about ${formatCents(KEMP_CENTS)}`,
+  'wound.bassModel': () => formatCents(lowBDrift()),
   'wound.thinCore': (s) => (makeOf(pull(s).construction).core * THIN).toFixed(1),
   'wound.thickCore': (s) => (makeOf(pull(s).construction).core * THICK).toFixed(1),
   'wound.thinWeight': (s) => against(s, other(s, THIN)),
