@@ -22,7 +22,7 @@ const base = process.env.SITE_BASE ?? '/';
 const chunks = [
   {
     name: 'core',
-    test: /node_modules\/svelte|content\/data|src\/instrument\/(store|moving|link\.|storage|workshop|usual|families|format|limits|once)|src\/physics\/(guard|pitch|units)/,
+    test: /node_modules\/svelte|content\/data|src\/instrument\/(store|held|own|moving|link\.|storage|workshop|usual|families|format|limits|once)|src\/physics\/(guard|pitch|units)/,
     minShareCount: 10,
     priority: 2,
   },
@@ -45,6 +45,19 @@ const chunks = [
     priority: 1,
   },
 ];
+
+// A part that comes later asks itself for what it needs: a list of that in whatever loads the part would weigh on every page,
+// also where the part never comes. Its styles are asked for before it is drawn.
+const ahead = (file, needed) =>
+  /\/(arrive|visit)\./.test(file) ? [] : needed.filter((name) => name.endsWith('.css'));
+const leaner = {
+  name: 'leaner-preloads',
+  // Astro sets its own, after the configuration.
+  configResolved(config) {
+    for (const { build } of [config, ...Object.values(config.environments)])
+      if (build.modulePreload) build.modulePreload.resolveDependencies = ahead;
+  },
+};
 
 // Nothing comes from elsewhere and nothing goes there; a script stands in a page only if its hash is named. Figures place
 // their parts by style attributes, which carry no code.
@@ -87,8 +100,10 @@ export default defineConfig({
   ],
   security: { csp },
   vite: {
-    plugins: [yamlData(), katexCss()],
-    build: { rollupOptions: { output: { codeSplitting: { groups: chunks } } } },
+    plugins: [yamlData(), katexCss(), leaner],
+    build: {
+      rollupOptions: { output: { codeSplitting: { groups: chunks } } },
+    },
   },
   build: { inlineStylesheets: 'never' },
   devToolbar: { enabled: false },

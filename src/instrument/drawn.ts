@@ -66,6 +66,9 @@ export const drawnRanges = {
   /** A cell of the map: the set's top gauge, and inches of scale more or less */
   top: limits.gauge,
   longer: { min: -4, max: 5 },
+  /** Treble scales of the two instruments that are compared */
+  'scale-mine': limits.scale,
+  'scale-other': limits.scale,
   /** How far each string's saddle stands back */
   'saddle-1': saddle,
   'saddle-2': saddle,

@@ -1,6 +1,7 @@
 /** The two instruments that are compared: the one that feels right and the one to be strung. */
 import { once } from './once.ts';
 import { planOf, type Plan } from './plan.ts';
+import type { Drawn } from './drawn.ts';
 import { limits } from './limits.ts';
 import { usual } from './usual.ts';
 import type { Instrument, State, Target } from './schema.ts';
@@ -34,15 +35,24 @@ export function twinOf(mine: Instrument): Target {
 export const unpaired = ({ mine, other }: State): boolean =>
   mine.strings.length !== other.strings.length;
 
+/** What the chapter tries on the scales of the two. */
+const drawnSide = { mine: 'scale-mine', other: 'scale-other' } as const;
+
 /**
- * The state as this chapter compares it: every string asked for its own pull, nothing pinned, and a twin of the reader's
- * instrument in place of one that has another number of strings.
+ * The state as this chapter compares it: with the scales that are tried, every string asked for its own pull, nothing pinned,
+ * and a twin of the reader's instrument in place of one that has another number of strings.
  */
 export const compared = once((state: State): State => {
-  const other = unpaired(state) ? twinOf(state.mine) : state.other;
+  const { mine } = state;
+  const other = unpaired(state) ? twinOf(mine) : state.other;
+  const tried = <T extends Instrument | Target>(body: T, side: Side): T => {
+    const treble = state.trial.drawn?.[drawnSide[side]];
+    return treble === undefined ? body : { ...body, scale: scaledTo(body.scale, treble) };
+  };
   return {
     ...state,
-    other: { ...other, strings: other.strings.map(({ note }) => ({ note })) },
+    mine: tried(mine, 'mine'),
+    other: { ...tried(other, 'other'), strings: other.strings.map(({ note }) => ({ note })) },
     aim: { mode: 'string', factor: 1, kinds: 'keep', weights: usual.weights },
   };
 });
@@ -50,13 +60,45 @@ export const compared = once((state: State): State => {
 /** The plan of the two instruments as compared. */
 export const comparedPlan = once((state: State): Plan => planOf(compared(state)));
 
-/** The state with the treble scale of one of the two at `treble` m; a twin that is moved becomes the one to be strung. */
+/** Whether a scale of one of the two is tried. */
+export const triesScale = ({ trial: { drawn } }: State): boolean =>
+  Object.values(drawnSide).some((name) => drawn?.[name] !== undefined);
+
+/** The state with the treble scale of one of the two tried at `treble` m; back at the instrument's own, nothing is tried. */
 export function withTreble(state: State, side: Side, treble: number): State {
-  if (side === 'mine') {
-    // Moving the reader's own must not move its twin along with it.
-    const other = unpaired(state) ? twinOf(state.mine) : state.other;
-    return { ...state, other, mine: { ...state.mine, scale: scaledTo(state.mine.scale, treble) } };
+  const own = side === 'mine' || !unpaired(state) ? state[side] : twinOf(state.mine);
+  const isOwn = Math.abs(treble - own.scale.treble) < 5e-7;
+  return withScales(state, { [side]: isOwn ? undefined : within(treble) });
+}
+
+/** The state with neither scale tried. */
+export const withoutScales = (state: State): State =>
+  withScales(state, { mine: undefined, other: undefined });
+
+function withScales(state: State, scales: Partial<Record<Side, number | undefined>>): State {
+  const drawn: Record<string, number | undefined> = { ...state.trial.drawn };
+  for (const [side, treble] of Object.entries(scales)) {
+    const name = drawnSide[side as Side];
+    if (treble === undefined) delete drawn[name];
+    else drawn[name] = treble;
   }
-  const other = unpaired(state) ? twinOf(state.mine) : state.other;
-  return { ...state, other: { ...other, scale: scaledTo(other.scale, treble) } };
+  const trial = { ...state.trial };
+  delete trial.drawn;
+  return {
+    ...state,
+    trial: Object.keys(drawn).length > 0 ? { ...trial, drawn: drawn as Drawn } : trial,
+  };
+}
+
+/** The two instruments with the scales that were tried on them; a twin whose scale is kept becomes the one to be strung. */
+export function keptScales(state: State): State {
+  const { mine, other } = compared(state);
+  const { drawn } = state.trial;
+  const next = withoutScales(state);
+  const others = unpaired(state) ? twinOf(state.mine) : state.other;
+  return {
+    ...next,
+    mine: drawn?.[drawnSide.mine] === undefined ? state.mine : { ...state.mine, scale: mine.scale },
+    other: drawn?.[drawnSide.other] === undefined ? state.other : { ...others, scale: other.scale },
+  };
 }

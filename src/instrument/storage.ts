@@ -14,7 +14,7 @@ function device(): Storage | undefined {
 }
 
 /** Whether the page stands in a frame of another page: it then neither takes up nor changes what the reader's device holds. */
-const isGuest = () =>
+export const isGuest = (): boolean =>
   typeof document !== 'undefined' && 'embed' in document.documentElement.dataset;
 
 /** What was remembered under `name`, or undefined. */
@@ -63,4 +63,19 @@ export function forget(name: string): void {
   } catch {
     // Nothing to forget where nothing can be kept.
   }
+}
+
+/** Whether anything can be remembered: not by a guest, nor where the device refuses. */
+export function canRemember(): boolean {
+  if (isGuest() || !remember('trial', 'x')) return false;
+  forget('trial');
+  return true;
+}
+
+/** Calls `then` whenever another window has remembered something, with its name. */
+export function whenRemembered(then: (name: string, text: string) => void): void {
+  window.addEventListener('storage', ({ key, newValue }) => {
+    if (!isGuest() && key?.startsWith(`${KEY}.`) && newValue !== null)
+      then(key.slice(KEY.length + 1), newValue);
+  });
 }

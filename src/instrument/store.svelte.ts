@@ -1,128 +1,93 @@
 /**
- * The one state of a page, shared by all its figures: reactive, undoable, remembered on the device and kept in the link.
- * Snapshots are immutable; a figure reads `store.state` and writes through `set`, `commit` and `change`.
+ * The one state of a page, shared by all its figures: reactive, undoable and kept in the link. Snapshots are immutable; a
+ * figure reads `store.state` and writes through `set`, `commit` and `change`.
+ *
+ * A page shows the reader's own, or a visit: what a link, an example or a job brought, which changes nothing of the reader's
+ * until it is kept. What figures try out (`trial`) is never the reader's own.
  */
+import { Held } from './held.svelte.ts';
 import { encode } from './link.ts';
 import { atBeat } from './moving.svelte.ts';
+import { untried } from './own.ts';
 import type { State } from './schema.ts';
-import { recall, remember } from './storage.ts';
-import { initialState } from './workshop.ts';
+import { recall } from './storage.ts';
 
-const MOST_UNDO = 200;
-const MEMORY = 'state';
-
-class Store {
-  /** What every figure draws. Replaced, never mutated. */
-  #state: State = $state.raw(initialState);
-  /** What the last commit left, to which undo returns. */
-  #settled: State = $state.raw(initialState);
-  #past: readonly State[] = $state.raw([]);
-  #future: readonly State[] = $state.raw([]);
-  #notice: string = $state('');
-  #turned: string = $state('');
-  /** What stood at an address that names no state, for as long as it names none. */
-  #unnamed: State | undefined;
+class Store extends Held {
   #opened = false;
-  #awake = false;
-  #toldOfMemory = false;
-
-  get state(): State {
-    return this.#state;
-  }
 
   /** What words and numbers tell: `state`, but in a drag at every beat only. */
   get lettered(): State {
-    return atBeat(() => this.#state);
-  }
-
-  /** What the last commit left: for what need not be worked out at every step of a drag. */
-  get settled(): State {
-    return this.#settled;
-  }
-
-  /** A quiet sentence for the reader, empty when there is none. */
-  get notice(): string {
-    return this.#notice;
-  }
-
-  /** What undo or redo has just done, for those who don't see it. */
-  get turned(): string {
-    return this.#turned;
+    return atBeat(() => this.state);
   }
 
   get canUndo(): boolean {
-    return this.#past.length > 0;
+    return this.past.length > 0;
   }
 
   get canRedo(): boolean {
-    return this.#future.length > 0;
+    return this.future.length > 0;
   }
 
   /** Shows a state without settling it: every step of a drag. */
   set(next: State): void {
-    this.#state = next;
+    this.state = next;
   }
 
-  /** Settles what is shown: one step of undo, remembered, in the link. `visit` makes a step of the browser's history. */
-  commit({ visit = false }: { visit?: boolean } = {}): void {
-    if (this.#state === this.#settled) return;
+  /**
+   * Settles what is shown: one step of undo, and in the link. What it changes of the reader's own is remembered. An instrument
+   * that is changed during a visit becomes one of the reader's own.
+   */
+  commit(): void {
+    const { settled: before, own, visiting } = this;
+    if (this.state === before) return;
     // A drag that was given up has put back what was there: to undo it would do nothing.
-    if (encode(this.#state) === encode(this.#settled)) {
-      this.#state = this.#settled;
+    if (encode(this.state) === encode(before)) {
+      this.state = before;
       return;
     }
-    this.#past = [...this.#past.slice(-MOST_UNDO + 1), this.#settled];
-    this.#future = [];
-    // The place that is left must name its state, or Back would find nothing there to return to.
-    if (visit) this.#address(this.#settled, false);
-    this.#settle(visit);
+    const { mine, units } = this.state;
+    if (!visiting || mine !== before.mine) this.adopt(this.state);
+    else {
+      this.push();
+      if (units !== before.units) {
+        this.own = { ...own, units };
+        this.keep();
+      }
+    }
+    this.settle();
   }
 
   /** One change at once. */
-  change(next: State, options: { visit?: boolean } = {}): void {
+  change(next: State): void {
     this.set(next);
-    this.commit(options);
+    this.commit();
   }
 
   undo(): void {
-    const previous = this.#past.at(-1);
-    if (!previous) return;
-    this.#past = this.#past.slice(0, -1);
-    this.#future = [...this.#future, this.#settled];
-    this.#state = previous;
-    this.#turned = this.#again('Taken back.');
-    this.#settle(false);
+    this.#turn('past', 'future', 'Taken back.');
   }
 
   redo(): void {
-    const next = this.#future.at(-1);
-    if (!next) return;
-    this.#future = this.#future.slice(0, -1);
-    this.#past = [...this.#past, this.#settled];
-    this.#state = next;
-    this.#turned = this.#again('Done again.');
-    this.#settle(false);
+    this.#turn('future', 'past', 'Done again.');
   }
 
-  /** The same words twice would be heard once. */
-  #again = (words: string): string => (this.#turned === words ? `${words}\u00a0` : words);
-
   tell(notice: string): void {
-    this.#notice = notice;
+    this.notice = notice;
   }
 
   /** Takes up the link's state or the device's memory, once a page. Call it in the browser only. */
   async open(): Promise<void> {
     if (this.#opened) return;
     this.#opened = true;
-    window.addEventListener('popstate', () => void this.#readLink({ push: true }));
-    window.addEventListener('hashchange', () => void this.#readLink({ push: true }));
+    const look = (): void => void this.#readLink(false);
+    window.addEventListener('popstate', look);
+    window.addEventListener('hashchange', look);
     window.addEventListener('keydown', (event) => this.#shortcut(event));
-    const remembered = recall(MEMORY);
-    if (remembered !== undefined) await this.#readMemory(remembered);
-    this.#unnamed = this.#settled;
-    await this.#readLink({ push: remembered !== undefined });
-    this.#wake();
+    const remembered = recall('state');
+    if (remembered !== undefined) await this.late((late) => late.readMemory(this, remembered));
+    this.unnamed = this.settled;
+    await this.#readLink(true);
+    this.wake();
     this.#shown();
   }
 
@@ -130,7 +95,7 @@ class Store {
   #shown(): void {
     if (typeof document === 'undefined') return;
     const { dataset } = document.documentElement;
-    if (this.#awake) {
+    if (this.awake) {
       if ('unread' in dataset) dataset.unread = 'asleep';
       return;
     }
@@ -138,95 +103,31 @@ class Store {
     delete dataset.asleep;
   }
 
-  /** The page was built for the workshop's instrument. Once it is to show another, all of it must come alive, or paper would show two. */
-  #wake(): void {
-    if (this.#awake || this.#settled === initialState) return;
-    this.#awake = true;
-    import('./awake.ts').then(
-      ({ awaken }) => awaken(),
-      () => {
-        this.#awake = false;
-        delete document.documentElement.dataset.unread;
-      },
-    );
-  }
-
-  async #readMemory(remembered: string): Promise<void> {
-    const decode = await this.#reader();
-    // A reader who was quicker than the memory has chosen already.
-    if (!decode || this.#state !== initialState) return;
-    const { state } = decode(remembered, initialState);
-    if (state) this.#state = this.#settled = state;
-    else
-      this.tell(
-        'What this device remembered could not be read; the workshop’s instrument stands in.',
-      );
-  }
-
-  /** The part that reads links comes when there is one to read: a first visit does without it. */
-  async #reader(): Promise<typeof import('./link-read.ts').decode | undefined> {
-    try {
-      return (await import('./link-read.ts')).decode;
-    } catch {
-      this.tell(
-        'A part of this page did not arrive, so the link could not be read. Load it again.',
-      );
-      return undefined;
-    }
-  }
-
-  async #readLink({ push }: { push: boolean }): Promise<void> {
+  async #readLink(isFirst: boolean): Promise<void> {
     const text = window.location.hash.slice(1);
-    if (text === encode(this.#settled)) return;
-    if (text === '') {
-      if (this.#unnamed) this.#adopt(this.#unnamed, push);
-      return;
-    }
-    const decode = await this.#reader();
-    if (!decode) return;
-    const { state, notes } = decode(text, this.#settled);
-    if (!state && notes.length > 0) this.tell(notes.join(' '));
-    if (state && this.#adopt(state, push) && notes.length > 0) this.tell(notes.join(' '));
+    if (text === encode(this.settled) || (isFirst && text === '')) return;
+    await this.late((late) => late.readLink(this, isFirst));
   }
 
-  /** Takes a state up from an address; false when it is the one that stands. */
-  #adopt(state: State, push: boolean): boolean {
-    if (encode(state) === encode(this.#settled)) return false;
-    if (push) {
-      this.#past = [...this.#past.slice(-MOST_UNDO + 1), this.#settled];
-      this.#future = [];
+  #turn(from: 'past' | 'future', to: 'past' | 'future', words: string): void {
+    const step = this[from].at(-1);
+    if (!step) return;
+    const { state, visiting, own } = step;
+    // The step back to what is left here changes as much of the reader's own as this one does.
+    const here = { state: this.settled, visiting: this.visiting, own: own && this.own };
+    this[from] = this[from].slice(0, -1);
+    this[to] = [...this[to], here];
+    this.visiting = visiting;
+    if (own) {
+      this.own = untried(own);
+      this.keep();
+      this.bookkeep(false, to === 'future');
     }
-    this.#state = this.#settled = state;
-    this.#keep();
-    return true;
-  }
-
-  #settle(visit: boolean): void {
-    this.#settled = this.#state;
-    this.#keep();
-    this.#address(this.#state, visit);
-  }
-
-  #address(state: State, push: boolean): void {
-    const link = `#${encode(state)}`;
-    if (!push && window.location.hash === '') this.#unnamed = undefined;
-    try {
-      if (push) window.history.pushState(null, '', link);
-      else window.history.replaceState(window.history.state, '', link);
-    } catch {
-      // A browser may refuse many changes in a short time; the next one brings the link up to date.
-    }
-  }
-
-  #keep(): void {
-    this.#wake();
-    // Once a page: a reader who has dismissed the sentence knows it.
-    if (!remember(MEMORY, encode(this.#state)) && !this.#toldOfMemory) {
-      this.#toldOfMemory = true;
-      this.tell(
-        'This device keeps nothing between visits. Copy the link to come back to this state.',
-      );
-    }
+    // What another window has changed meanwhile stays, but for what this step takes back.
+    this.state = visiting || own ? state : { ...this.own, trial: state.trial };
+    // The same words twice would be heard once.
+    this.turned = this.turned === words ? `${words}\u00a0` : words;
+    this.settle();
   }
 
   #shortcut(event: KeyboardEvent): void {
@@ -245,4 +146,8 @@ class Store {
   }
 }
 
-export const store = new Store();
+/** What ends or keeps a visit, and what takes an instrument from the book, is given this. */
+export const held: Held & Store = new Store();
+
+/** Figures read it, and write through its methods alone. */
+export const store: Readonly<Store> = held;

@@ -55,6 +55,11 @@ export function workshopInstrument(id: string): Instrument {
   return { name, scale, a4, strings };
 }
 
+/** The id of the workshop's instrument that this one is, unchanged. */
+export const exampleOf = (instrument: Instrument): string | undefined =>
+  workshop.find(({ id }) => JSON.stringify(workshopInstrument(id)) === JSON.stringify(instrument))
+    ?.id;
+
 export interface Tuning {
   readonly id: string;
   readonly name: string;

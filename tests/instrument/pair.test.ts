@@ -1,6 +1,15 @@
 import { describe, expect, test } from 'vitest';
 
-import { compared, scaledTo, twinOf, unpaired, withTreble } from '../../src/instrument/pair.ts';
+import {
+  compared,
+  keptScales,
+  scaledTo,
+  triesScale,
+  twinOf,
+  unpaired,
+  withoutScales,
+  withTreble,
+} from '../../src/instrument/pair.ts';
 import { limits } from '../../src/instrument/limits.ts';
 import { isState, type State } from '../../src/instrument/schema.ts';
 import { asTarget, initialState, workshopInstrument } from '../../src/instrument/workshop.ts';
@@ -66,12 +75,42 @@ describe('withTreble', () => {
     expect(scaledTo({ treble: 0.7, bass: 0.6 }, 0.26).bass).toBe(limits.scale.min);
   });
 
-  test('turns a twin that is moved into the instrument to be strung', () => {
+  test('tries a scale and changes neither instrument; back at its own, nothing is tried', () => {
+    for (const id of ['curlew', 'lapwing']) {
+      const state = withMine(id);
+      for (const side of ['mine', 'other'] as const) {
+        const moved = withTreble(state, side, 0.66);
+        expect(moved.mine).toBe(state.mine);
+        expect(moved.other).toBe(state.other);
+        expect(compared(moved)[side].scale.treble).toBe(0.66);
+        expect(triesScale(moved)).toBe(true);
+        expect(isState(moved)).toBe(true);
+        const back = withTreble(moved, side, compared(state)[side].scale.treble);
+        expect(back).toEqual(state);
+        expect(triesScale(back)).toBe(false);
+      }
+    }
+  });
+
+  test('leaves what other drawings try, and what is tried on the other side', () => {
+    const state = { ...withMine('curlew'), trial: { string: 1, drawn: { capo: 2 } } };
+    const both = withTreble(withTreble(state, 'mine', 0.6), 'other', 0.7);
+    expect(both.trial).toEqual({
+      string: 1,
+      drawn: { capo: 2, 'scale-mine': 0.6, 'scale-other': 0.7 },
+    });
+    expect(withoutScales(both)).toEqual(state);
+  });
+
+  test('once kept makes a twin that was moved the instrument to be strung', () => {
     const state = withMine('lapwing');
-    const moved = withTreble(state, 'other', 0.66);
-    expect(moved.other.strings).toHaveLength(12);
-    expect(moved.other.scale.treble).toBe(0.66);
-    expect(isState(moved)).toBe(true);
+    const kept = keptScales(withTreble(state, 'other', 0.66));
+    expect(kept.other.strings).toHaveLength(12);
+    expect(kept.other.scale.treble).toBe(0.66);
+    expect(kept.mine).toBe(state.mine);
+    expect(isState(kept)).toBe(true);
+    expect(keptScales(withTreble(state, 'mine', 0.6)).mine.scale.treble).toBe(0.6);
+    expect(keptScales(withTreble(state, 'mine', 0.6)).other).toBe(state.other);
   });
 
   test('does not carry the twin along when the own saddle is moved', () => {
@@ -79,7 +118,7 @@ describe('withTreble', () => {
     const before = compared(state).other.scale;
     const moved = withTreble(state, 'mine', 0.6);
     expect(compared(moved).other.scale).toEqual(before);
-    expect(moved.mine.scale.treble).toBe(0.6);
+    expect(compared(moved).mine.scale.treble).toBe(0.6);
   });
 
   test('keeps what is pinned on the other instrument', () => {

@@ -7,9 +7,15 @@ import { FakeStorage, openWindow, type FakeWindow } from './fake-window.ts';
 
 type Store = (typeof import('../../src/instrument/store.svelte.ts'))['store'];
 
+/** A reader's own instrument of that scale. */
 const withLength = (length: number): State => ({
   ...initialState,
-  trial: { ...initialState.trial, length },
+  mine: { ...initialState.mine, name: 'Dunlin', scale: { treble: length, bass: length } },
+});
+/** A length tried, and nothing changed. */
+const trying = (state: State, length: number): State => ({
+  ...state,
+  trial: { ...state.trial, length },
 });
 const [first, second, third] = [0.6, 0.61, 0.62].map(withLength) as [State, State, State];
 const kept = (window: FakeWindow) =>
@@ -30,8 +36,17 @@ async function load(hash = '', memory?: string): Promise<void> {
 /** The part that reads links comes late: until it has done its work. */
 const read = () => vi.dynamicImportSettled();
 
+const late = () => import('../../src/instrument/arrive.ts');
+const held = async () => (await import('../../src/instrument/store.svelte.ts')).held;
+const show = async (next: State) => (await late()).show(await held(), next);
+const leaveVisit = async () => (await late()).leaveVisit(await held());
+const keepVisit = async () => (await late()).keepVisit(await held());
+
 beforeEach(() => load());
-afterEach(() => vi.unstubAllGlobals());
+afterEach(async () => {
+  await vi.dynamicImportSettled();
+  vi.unstubAllGlobals();
+});
 
 describe('a drag', () => {
   it('shows every step and settles once', async () => {
@@ -105,7 +120,7 @@ describe('undo', () => {
     let steps = 0;
     for (; store.canUndo; steps += 1) store.undo();
     expect(steps).toBe(200);
-    expect(store.state.trial.length).toBeCloseTo(0.549, 9);
+    expect(store.state.mine.scale.treble).toBeCloseTo(0.549, 9);
   });
 
   it.each([
@@ -191,7 +206,7 @@ describe('the address', () => {
   it('becomes a step of the history for a visit, and Back returns', async () => {
     await store.open();
     store.change(first);
-    store.change(curlew, { visit: true });
+    await show(curlew);
     expect(window.entries.map((e) => e.hash)).toEqual([`#${encode(first)}`, `#${encode(curlew)}`]);
     window.travel(-1);
     await read();
@@ -203,7 +218,7 @@ describe('the address', () => {
 
   it('names the place that a visit leaves, even when nothing was changed there', async () => {
     await store.open();
-    store.change(curlew, { visit: true });
+    await show(curlew);
     expect(window.entries[0]?.hash).toBe(`#${encode(initialState)}`);
     window.travel(-1);
     await read();
@@ -245,9 +260,11 @@ describe('the device', () => {
     };
     store.change(first);
     expect(store.state).toBe(first);
+    await read();
     expect(store.notice).toMatch(/keeps nothing between visits/);
     store.tell('');
     store.change(second);
+    await read();
     expect(store.notice).toBe('');
   });
 
@@ -261,6 +278,206 @@ describe('the device', () => {
     store.change(first);
     store.undo();
     expect(store.state).toEqual(initialState);
+    await read();
     expect(store.notice).toMatch(/Copy the link/);
+  });
+});
+
+describe('what is tried', () => {
+  it('is in the link and in undo, and never the reader’s own', async () => {
+    await load('', encode(first));
+    await store.open();
+    store.change(trying(store.state, 0.7));
+    expect(store.state.trial.length).toBe(0.7);
+    expect(window.location.hash).toContain('/tl-700/');
+    expect(kept(window)).toBe(encode(first));
+    expect(encode(store.own)).toBe(encode(first));
+    store.undo();
+    expect(store.state.trial).toEqual({ string: 0 });
+  });
+
+  it('is there again after a reload, from the address', async () => {
+    await load(`#${encode(trying(first, 0.7))}`, encode(first));
+    await store.open();
+    expect(store.state.trial.length).toBe(0.7);
+    expect(store.visiting).toBe(false);
+  });
+});
+
+describe('a visit', () => {
+  const friend: State = {
+    ...initialState,
+    mine: { ...workshopInstrument('curlew'), name: 'Turnstone' },
+    units: 'mm-kg',
+  };
+
+  it('shows a link’s instrument in the reader’s units, and keeps nothing', async () => {
+    await load(`#${encode(friend)}`, encode(first));
+    await store.open();
+    expect(store.visiting).toBe(true);
+    expect(store.state.mine.name).toBe('Turnstone');
+    expect(store.state.units).toBe('in-lb');
+    expect(kept(window)).toBe(encode(first));
+    await leaveVisit();
+    expect(store.visiting).toBe(false);
+    expect(encode(store.state)).toBe(encode(first));
+    store.undo();
+    expect(store.visiting).toBe(true);
+    expect(store.state.mine.name).toBe('Turnstone');
+    expect(kept(window)).toBe(encode(first));
+  });
+
+  it('takes the link’s units where the reader has chosen none yet', async () => {
+    await load(`#${encode(friend)}`);
+    await store.open();
+    expect(store.state.units).toBe('mm-kg');
+    expect(store.visiting).toBe(true);
+    expect(kept(window)).toBeUndefined();
+  });
+
+  it('is kept when the reader says so; undo takes that back', async () => {
+    await load(`#${encode(friend)}`, encode(first));
+    await store.open();
+    await keepVisit();
+    expect(store.visiting).toBe(false);
+    expect(kept(window)).toBe(encode({ ...friend, units: 'in-lb' }));
+    store.undo();
+    expect(store.visiting).toBe(true);
+    expect(kept(window)).toBe(encode(first));
+  });
+
+  it('in which the instrument is changed gives the reader one of their own', async () => {
+    await load(`#${encode(friend)}`, encode(first));
+    await store.open();
+    store.change({ ...store.state, mine: { ...store.state.mine, a4: 432 } });
+    expect(store.visiting).toBe(false);
+    expect(store.own.mine).toMatchObject({ name: 'Turnstone', a4: 432 });
+    store.undo();
+    expect(kept(window)).toBe(encode(first));
+  });
+
+  it('in which the aim or the units are changed keeps the units alone', async () => {
+    await load(`#${encode(friend)}`, encode(first));
+    await store.open();
+    store.change({ ...store.state, aim: { ...store.state.aim, factor: 0.9 } });
+    store.change({ ...store.state, units: 'mm-N' });
+    expect(store.visiting).toBe(true);
+    expect(store.state.aim.factor).toBe(0.9);
+    expect(kept(window)).toBe(encode({ ...first, units: 'mm-N' }));
+  });
+
+  it('to an example leaves alone what is the reader’s', async () => {
+    await load('', encode(first));
+    await store.open();
+    await show({ ...store.state, mine: workshopInstrument('curlew') });
+    expect(store.visiting).toBe(true);
+    expect(kept(window)).toBe(encode(first));
+    window.travel(-1);
+    await read();
+    expect(store.visiting).toBe(false);
+    expect(encode(store.state)).toBe(encode(first));
+  });
+
+  it('is none where nothing can be kept: the link is all that there is', async () => {
+    await load(`#${encode(friend)}`);
+    window.localStorage.setItem = () => {
+      throw new DOMException('full', 'QuotaExceededError');
+    };
+    await store.open();
+    expect(store.state.mine.name).toBe('Turnstone');
+    expect(store.visiting).toBe(false);
+  });
+});
+
+describe('an example that is changed', () => {
+  it('becomes a copy with a name of its own', async () => {
+    await store.open();
+    store.change({ ...initialState, mine: { ...initialState.mine, a4: 432 } });
+    await read();
+    expect(store.state.mine.name).toBe('My Redshank');
+    expect(store.own.mine).toMatchObject({ name: 'My Redshank', a4: 432 });
+    store.change({ ...store.state, mine: { ...store.state.mine, a4: 430 } });
+    expect(store.state.mine.name).toBe('My Redshank');
+  });
+});
+
+describe('undo on another page', () => {
+  /** The next page on the same device. */
+  async function next(): Promise<void> {
+    const device = window.localStorage;
+    window = openWindow('');
+    window.localStorage = device;
+    vi.resetModules();
+    ({ store } = await import('../../src/instrument/store.svelte.ts'));
+    await store.open();
+  }
+
+  it('takes back what changed the reader’s own, step by step', async () => {
+    await store.open();
+    store.change(first);
+    store.change(trying(first, 0.7));
+    store.change(trying(second, 0.7));
+    await next();
+    expect(encode(store.state)).toBe(encode(second));
+    store.undo();
+    expect(encode(store.state)).toBe(encode(first));
+    expect(kept(window)).toBe(encode(first));
+    await next();
+    store.undo();
+    expect(encode(store.state)).toBe(encode(initialState));
+    expect(store.canUndo).toBe(false);
+  });
+
+  it('is nothing where what was remembered of it is spoilt', async () => {
+    await load('', encode(first));
+    window.localStorage.setItem?.('speaking-length.undo', '[1, {"text": 7}, "x"');
+    await store.open();
+    expect(store.canUndo).toBe(false);
+    await load('', encode(first));
+    window.localStorage.setItem?.('speaking-length.undo', '[{"text": "v1/nonsense"}]');
+    await store.open();
+    store.undo();
+    expect(store.state.mine.name).toBe('Dunlin');
+  });
+});
+
+describe('another window', () => {
+  const elsewhere = (state: State) => {
+    window.localStorage.setItem?.('speaking-length.state', encode(state));
+    const event = new Event('storage');
+    Object.assign(event, { key: 'speaking-length.state', newValue: encode(state) });
+    window.dispatchEvent(event);
+  };
+
+  it('that changes the reader’s own is followed, and what is tried here stays', async () => {
+    await load('', encode(first));
+    await store.open();
+    store.change(trying(store.state, 0.7));
+    elsewhere(second);
+    await read();
+    expect(store.state.mine.scale.treble).toBe(0.61);
+    expect(store.state.trial.length).toBe(0.7);
+  });
+
+  it('that changes one thing while a drag changes another loses neither', async () => {
+    await load('', encode(first));
+    await store.open();
+    store.set({ ...store.state, aim: { ...store.state.aim, factor: 0.9 } });
+    elsewhere({ ...first, units: 'mm-N' });
+    await read();
+    store.commit();
+    expect(store.state.units).toBe('mm-N');
+    expect(store.state.aim.factor).toBe(0.9);
+    expect(kept(window)).toBe(encode(store.state));
+  });
+
+  it('doesn’t end a visit here', async () => {
+    await load(`#${encode({ ...first, mine: { ...first.mine, name: 'Knot' } })}`, encode(first));
+    await store.open();
+    elsewhere(second);
+    await read();
+    expect(store.state.mine.name).toBe('Knot');
+    await leaveVisit();
+    expect(encode(store.state)).toBe(encode(second));
   });
 });

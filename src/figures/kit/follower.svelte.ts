@@ -32,12 +32,12 @@ export class Follower {
     store.set(next);
   }
 
-  commit(options?: { visit?: boolean }): void {
-    store.commit(options);
+  commit(): void {
+    store.commit();
   }
 
-  change(next: State, options?: { visit?: boolean }): void {
-    store.change(next, options);
+  change(next: State): void {
+    store.change(next);
   }
 
   open(): Promise<void> {

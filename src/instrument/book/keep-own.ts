@@ -1,11 +1,10 @@
 /** The reader's own instrument, from the page that changes it into the book. */
 import type { Instrument } from '../schema.ts';
-import type { Trouble } from './book.ts';
 import { askToPersist, openBook } from './open.ts';
 import { isInstrument } from './schema.ts';
 
-/** Keeps the instrument under its id; the first one that is kept asks for a storage that lasts. Gives what is in the way. */
-export async function keepOwn(id: string, instrument: Instrument): Promise<Trouble | undefined> {
+/** Keeps the instrument under its id; the first one that is kept asks for a storage that lasts. Gives words on what is in the way. */
+export async function keepOwn(id: string, instrument: Instrument): Promise<string | undefined> {
   const book = await openBook();
   const lying = book.get(id);
   const { name } = instrument;
@@ -15,7 +14,10 @@ export async function keepOwn(id: string, instrument: Instrument): Promise<Troub
     await book.add({ kind: 'instrument', name, instrument }, id);
     if (isFirst) void askToPersist();
   }
-  return book.trouble;
+  return (
+    book.trouble &&
+    'This browser has no room for your book, or doesn’t allow one. Open the book and save it as a file.'
+  );
 }
 
 /** Puts away an instrument whose making was taken back. */

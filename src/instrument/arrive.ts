@@ -1,0 +1,293 @@
+/** What a page takes up: the device's memory, an address, another window's changes; and how a visit ends or is kept. */
+import { encode } from './link.ts';
+import { decode } from './link-read.ts';
+import type { Page, Step } from './page.ts';
+import { differs, untried } from './own.ts';
+import type { Instrument, State } from './schema.ts';
+import { canRemember, forget, isGuest, recall, remember, whenRemembered } from './storage.ts';
+import { asTarget, exampleOf, initialState, workshop } from './workshop.ts';
+
+/** ms; what is changed several times in a row goes into the book once */
+const SOON = 400;
+const MOST_REMEMBERED = 30;
+
+/** Of instruments that are the reader's own: the id in the book. */
+const ids = new WeakMap<Instrument, string>();
+/** Entries that a change on this page made; to undo the change puts them away. */
+const made = new Set<string>();
+/** Of the reader's own instrument, as the book was last told. */
+let current: string | undefined;
+
+const newId = (): string => crypto.getRandomValues(new Uint32Array(4)).join('-');
+
+/** Takes up what the device remembers, unless the reader was quicker. */
+export function readMemory(held: Page, remembered: string): void {
+  if (held.state !== initialState) return;
+  const { state } = decode(remembered, initialState);
+  if (!state) {
+    held.notice =
+      'What this device remembered could not be read; the workshop’s instrument stands in.';
+    return;
+  }
+  held.begun = true;
+  held.own = held.state = held.settled = untried(state);
+  identify(held);
+  readPast(held);
+  listen(held);
+  // What an earlier version, or a page that was left too soon, has not put in the book.
+  if (!exampleOf(state.mine) && (current === undefined || recall('unshelved') !== undefined))
+    bookkeep(held, current === undefined, false);
+}
+
+/** Whose entry of the book the remembered instrument is. */
+function identify({ own }: Page): void {
+  current = recall('own-id');
+  if (current !== undefined) ids.set(own.mine, current);
+}
+
+/** The steps back that are remembered: those that changed the reader's own. */
+export function readPast(held: Page): void {
+  try {
+    const list: unknown = JSON.parse(recall('undo') ?? '[]');
+    held.past = Array.isArray(list) ? list.filter(isPast).map((past) => stepOf(held, past)) : [];
+  } catch {
+    held.past = [];
+  }
+}
+
+interface Past {
+  readonly text: string;
+  readonly id?: string;
+}
+const isPast = (value: unknown): value is Past =>
+  value !== null && typeof value === 'object' && 'text' in value && typeof value.text === 'string';
+
+/** Read only when it is wanted. */
+function stepOf(held: Page, { text, id }: Past): Step {
+  let state: State | undefined;
+  const read = (): State => {
+    state ??= decode(text, held.own).state ?? held.own;
+    if (id !== undefined) ids.set(state.mine, id);
+    return state;
+  };
+  return {
+    visiting: false,
+    get state() {
+      return read();
+    },
+    get own() {
+      return read();
+    },
+  };
+}
+
+/** Remembers the steps back, and puts the reader's own instrument in the book, under its id or as a new entry. */
+export function bookkeep(held: Page, isNew: boolean, undone: boolean): void {
+  if (isGuest()) return;
+  listen(held);
+  if (!undone) nameCopy(held);
+  const { mine } = held.own;
+  const before = current;
+  if (exampleOf(mine)) current = undefined;
+  else if (ids.has(mine)) current = ids.get(mine);
+  else {
+    if (isNew || current === undefined) made.add((current = newId()));
+    ids.set(mine, current);
+  }
+  if (current === undefined) forget('own-id');
+  else remember('own-id', current);
+  const steps = held.past.flatMap(({ own }) => own ?? []).slice(-MOST_REMEMBERED);
+  const texts = steps.map((own) => ({ text: encode(own), id: ids.get(own.mine) }));
+  remember('undo', JSON.stringify(texts));
+  if (undone && before !== undefined && before !== current && made.has(before))
+    void putAway(before);
+  if (current !== undefined) shelve(held, current, mine);
+}
+
+/** A changed example goes by a name of its own. */
+function nameCopy(held: Page): void {
+  const { mine } = held.own;
+  const was = held.past.at(-1)?.state.mine;
+  if (!was || mine.name !== was.name || !exampleOf(was) || exampleOf(mine)) return;
+  const named = { ...mine, name: `My ${mine.name}` };
+  held.own = { ...held.own, mine: named };
+  held.keep();
+  // A drag may have begun meanwhile.
+  const isMoving = held.state !== held.settled;
+  const { state } = held;
+  held.settled = { ...held.settled, mine: named };
+  held.state =
+    isMoving && state.mine !== mine
+      ? { ...state, mine: { ...state.mine, name: named.name } }
+      : { ...state, mine: named };
+  if (!isMoving) held.state = held.settled;
+  held.address(held.settled, false);
+}
+
+let told = false;
+
+/** Once a page: a reader who has dismissed the sentence knows it. */
+export function tellNothingKept(held: Page): void {
+  if (!told)
+    held.notice =
+      'This device keeps nothing between visits. Copy the link to come back to this state.';
+  told = true;
+}
+
+let listens = false;
+
+/** What happens elsewhere, and at the end of the page. */
+function listen(held: Page): void {
+  if (listens || isGuest()) return;
+  listens = true;
+  whenRemembered((name, text) => {
+    if (name === 'state') followOtherWindow(held, text);
+    if (name === 'undo' && !held.visiting) readPast(held);
+  });
+  // What stands in a field when the page is left is entered as if the reader had left the field.
+  window.addEventListener('pagehide', () =>
+    document.activeElement?.dispatchEvent(new Event('change', { bubbles: true })),
+  );
+}
+
+/** Another window has changed the reader's own: what is shown here follows, unless it is a visit. */
+function followOtherWindow(held: Page, text: string): void {
+  const { state } = decode(text, initialState);
+  if (!state) return;
+  const before = held.own;
+  held.own = untried(state);
+  identify(held);
+  if (held.visiting || !differs(held.own, before)) return;
+  const { state: shown, settled } = held;
+  held.settled = { ...held.own, trial: settled.trial };
+  held.state = shown === settled ? held.settled : rebased(shown, settled, held.own);
+}
+
+/** A drag goes on from `before`: what it has not changed is taken from `own`. */
+function rebased(next: State, before: State, own: State): State {
+  let state = next;
+  for (const part of ['mine', 'other', 'units', 'aim', 'bend'] as const)
+    if (next[part] === before[part] && next[part] !== own[part])
+      state = { ...state, [part]: own[part] };
+  return state;
+}
+
+/** Whether a state shows something else than the reader's own does, in whatever units. */
+const showsOther = (shown: State, own: State): boolean =>
+  differs({ ...shown, units: own.units }, own);
+
+const same = (a: unknown, b: unknown): boolean => JSON.stringify(a) === JSON.stringify(b);
+
+/** Whether somebody has described or strung something in it: it is more than the workshop's instruments. */
+const isOwn = ({ mine, other }: State): boolean =>
+  !exampleOf(mine) || !workshop.some((w) => same(asTarget(w), other));
+
+/** Takes up the address. */
+export function readLink(held: Page, isFirst: boolean): void {
+  const text = window.location.hash.slice(1);
+  if (text === encode(held.settled)) return;
+  if (text === '') {
+    if (held.unnamed) arrive(held, held.unnamed, isFirst);
+    return;
+  }
+  const { state, notes } = decode(text, held.settled);
+  const arrived = state && arrive(held, asHere(held, state), isFirst);
+  if ((arrived || !state) && notes.length > 0) held.notice = notes.join(' ');
+}
+
+/** A link never changes the reader's units; an entry of the history that showed the reader's own shows it as it is now. */
+function asHere({ begun, own }: Page, state: State): State {
+  if (!begun) return state;
+  return isOwn(own) && window.history.state === 'own'
+    ? { ...own, trial: state.trial }
+    : { ...state, units: own.units };
+}
+
+/** Takes a state up from an address; false when it is the one that stands. */
+function arrive(held: Page, state: State, isFirst: boolean): boolean {
+  if (encode(state) === encode(held.settled)) return false;
+  const { own, begun } = held;
+  // On a device that remembers nothing there is nothing to come back to.
+  const isVisit = canRemember() && showsOther(state, own) && (isOwn(own) || isOwn(state));
+  const isStep = begun || !isFirst;
+  if (isVisit || held.visiting) {
+    if (isStep) held.push();
+    held.visiting = isVisit;
+  } else if (isStep) held.adopt(state);
+  else {
+    held.own = untried(state);
+    held.keep();
+  }
+  held.state = held.settled = state;
+  held.wake();
+  announce(held);
+  return true;
+}
+
+/** Has the bar of a visit brought, now or as soon as what brings it is there. */
+function announce({ visiting }: Page): void {
+  if (!visiting || typeof document === 'undefined') return;
+  document.documentElement.dataset.visit = '';
+  window.dispatchEvent(new Event('visit'));
+}
+
+/** Shows another instrument, as a step of the browser's history. What the reader has described is left alone. */
+export function show(held: Page, next: State): void {
+  const { settled, own } = held;
+  if (encode(next) === encode(settled)) return;
+  // The place that is left must name its state, or Back would find nothing there to return to.
+  held.address(settled, false);
+  if (held.visiting || isOwn(own)) {
+    held.push();
+    held.visiting = showsOther(next, own);
+  } else held.adopt(next);
+  held.state = next;
+  held.settle(true);
+  announce(held);
+}
+
+/** Makes what is visited the reader's own. */
+export function keepVisit(held: Page): void {
+  held.adopt(held.settled);
+  held.state = held.settled;
+  held.settle();
+}
+
+/** Ends a visit. */
+export function leaveVisit(held: Page): void {
+  held.push();
+  held.visiting = false;
+  held.state = held.own;
+  held.settle(true);
+}
+
+/** Takes an instrument of the book as the reader's own. */
+export function take(held: Page, mine: Instrument, id: string): void {
+  const next = { ...held.own, mine, trial: { string: 0 } };
+  ids.set(mine, id);
+  held.adopt(next);
+  held.state = next;
+  held.settle(true);
+}
+
+let timer: ReturnType<typeof setTimeout> | undefined;
+
+function shelve(held: Page, id: string, mine: Instrument): void {
+  remember('unshelved', 'x');
+  clearTimeout(timer);
+  timer = setTimeout(async () => {
+    // Where the book does not arrive, the next page puts it in.
+    const book = await import('./book/keep-own.ts').catch(() => undefined);
+    if (!book) return;
+    const trouble = await book.keepOwn(id, mine);
+    if (trouble === undefined) forget('unshelved');
+    else held.notice ||= trouble;
+  }, SOON);
+}
+
+/** Puts an instrument away whose making was taken back. */
+async function putAway(id: string): Promise<void> {
+  clearTimeout(timer);
+  const book = await import('./book/keep-own.ts').catch(() => undefined);
+  await book?.putAwayOwn(id);
+}
