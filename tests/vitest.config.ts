@@ -1,4 +1,5 @@
 import { svelte } from '@sveltejs/vite-plugin-svelte';
+import { availableParallelism } from 'node:os';
 import { fileURLToPath } from 'node:url';
 import { defineConfig } from 'vitest/config';
 import { BaseSequencer, type TestSpecification } from 'vitest/node';
@@ -70,7 +71,8 @@ export default defineConfig({
           setupFiles: ['tests/site/left-open.ts'],
           testTimeout: 120_000,
           hookTimeout: 180_000,
-          maxWorkers: 2,
+          // Half of a visit is waiting: two workers for each processor.
+          maxWorkers: Math.min(8, 2 * availableParallelism()),
           // A browser on a busy machine stalls now and then: a check that fails twice has failed.
           retry: 1,
         },

@@ -1,14 +1,9 @@
 /** The dotted line of a number that can be dragged lies right under its own text, in every chapter, and its room moves no line. */
-import type { Browser, Locator } from 'playwright-core';
-import { afterAll, beforeAll, expect, inject, test } from 'vitest';
+import type { Locator } from 'playwright-core';
+import { expect, inject, test } from 'vitest';
 
-import { launch, open, phone, scrollThrough } from './kit.ts';
-
-let browser: Browser;
-beforeAll(async () => {
-  browser = await launch();
-});
-afterAll(() => browser.close());
+import { browser } from './browser.ts';
+import { open, phone, scrollThrough } from './kit.ts';
 
 /** How far below the text's own box the lowest drawn pixel of the number lies, in CSS pixels, read off a picture. */
 async function lowestBelowText(number: Locator): Promise<{ below: number; line: number }> {

@@ -134,7 +134,7 @@ export async function open(browser: Browser, url: string, view: View = {}): Prom
 }
 
 /** Waits until nothing has been on its way for a tenth of a second. */
-async function quiet(page: Page): Promise<void> {
+export async function quiet(page: Page): Promise<void> {
   const start = Date.now();
   for (let since = start; Date.now() - since < QUIET; await page.waitForTimeout(20)) {
     const asked = inFlight.get(page);

@@ -3,7 +3,7 @@ import type { Locator, Page } from 'playwright-core';
 import { expect, inject, test } from 'vitest';
 
 import { browser } from './browser.ts';
-import { desktop, open, pressKey, sliderValue } from './kit.ts';
+import { desktop, open, pressKey, quiet, sliderValue } from './kit.ts';
 import { type } from './one-figure.ts';
 
 /** Something of a figure that a reader changes, and what it then says or shows. */
@@ -118,6 +118,8 @@ test.each(Object.entries(chapters))('%s', async (slug, owns) => {
   for (const own of owns) left.set(own, await own.read(page.locator(`#${own.figure}`)));
   // Another device: nothing but the address.
   await page.evaluate(() => localStorage.clear());
+  // What is on its way when a page is left fails.
+  await quiet(page);
   await page.reload();
   for (const own of owns) {
     const figure = await come(page, own.figure);
