@@ -1,25 +1,20 @@
 /** How the strings of a plan bend beside what the aim asks for, how near that brings them to breaking, and how sure their pull is. */
 import {
   bend,
-  estimateString,
   felt,
   feelOf,
-  fromHalfWidth,
   highestFrequency,
-  layers,
   relativeDifference,
   stoppedLength,
   strainState,
   strengthShare,
-  wireTolerance,
   worstFelt,
   type Compared,
-  type Construction,
-  type Doubts,
   type Felt,
   type Sensation,
 } from '../physics/index.ts';
 import { wantedBends } from './bend-aims.ts';
+import { COVERAGE, pullEstimate } from './doubts.ts';
 import { once } from './once.ts';
 import { planOf, weighsBends } from './plan.ts';
 import type { Pull } from './pulls.ts';
@@ -40,38 +35,6 @@ export interface BentString {
   readonly margin: { readonly low: number; readonly high: number } | undefined;
   /** Expanded uncertainty of the pull, N: it lies within so much in about nineteen cases of twenty. */
   readonly doubt: number;
-}
-
-/** Coverage factor of about 95 %: JCGM 100:2008, 6.3.3. */
-export const COVERAGE = 2;
-
-/** What the bench takes for granted where the reader says nothing: half-widths, common practice at a workshop's bench. */
-export const benchDoubts = {
-  /** m: a saddle that is set by its intonation, a scale read off a rule */
-  speakingLength: 5e-4,
-  /** cents: a tuner's needle */
-  pitch: 2,
-  /** Relative, of a string known by its weight: a kitchen scale and a metre of string */
-  unitWeight: 0.02,
-  /** Relative, of a drawn polymer's diameter */
-  polymer: 0.01,
-} as const;
-
-const isWire = (c: Construction): boolean =>
-  c.kind === 'wound' || (c.kind === 'plain' && c.material === 'musicWire');
-
-/** Standard uncertainties of a string: its wires by their standard's tolerance, the rest as above. */
-export function doubtsOf(c: Construction): Doubts {
-  const { speakingLength, pitch, unitWeight, polymer } = benchDoubts;
-  const set = { speakingLength: fromHalfWidth(speakingLength), pitch: fromHalfWidth(pitch) };
-  const wire = (diameter: number): number => fromHalfWidth(wireTolerance(diameter) ?? 0);
-  if (c.kind === 'measured') return { ...set, linearDensity: fromHalfWidth(unitWeight) };
-  if (!isWire(c)) return { ...set, diameter: fromHalfWidth(polymer * c.diameter) };
-  if (c.kind === 'plain') return { ...set, diameter: wire(c.diameter) };
-  const core = wire(c.core.diameter);
-  // Each wrap's wire adds twice to the diameter over it.
-  const wraps = layers(c).map((layer) => 2 * wire(layer.wire));
-  return { ...set, coreDiameter: core, diameter: Math.hypot(core, ...wraps) };
 }
 
 function judged(
@@ -99,12 +62,7 @@ function bentString(
   const share = bent && strengthShare({ construction, tension: bent.tension });
   const highest = highestFrequency({ construction, speakingLength, share: 1 });
   const cents = (hertz: number): number => 1200 * Math.log2(hertz / frequency);
-  const estimate = estimateString({
-    construction,
-    speakingLength,
-    frequency,
-    doubts: doubtsOf(construction),
-  }).pull;
+  const estimate = pullEstimate(pull);
   const three = {
     pull: judged('pull', tension, wanted.pull),
     push: judged('push', feel.push, wanted.push),
@@ -121,7 +79,7 @@ function bentString(
     breaks: strainState(share) === 'broken',
     share,
     margin: highest && { low: cents(highest.low), high: cents(highest.high) },
-    doubt: COVERAGE * (estimate?.uncertainty ?? 0),
+    doubt: COVERAGE * estimate.uncertainty,
   };
 }
 

@@ -12,7 +12,7 @@ import {
   type FretError,
   type StringResponse,
 } from '../physics/index.ts';
-import { isSoft } from './families.ts';
+import { actionAt, usualHeightOf } from './action.ts';
 import { pullOf, type Pull } from './pulls.ts';
 import type { Gauge, Instrument } from './schema.ts';
 
@@ -49,27 +49,12 @@ function responding(pull: Pull): Intoned | undefined {
 export const regauged = (pull: Pull, gauge: Gauge, a4: number): Pull =>
   pullOf({ gauge, note: pull.note, a4, speakingLength: pull.speakingLength });
 
-/** Of a string above the plane of the frets at the nut, m; common practice. */
-export const NUT_HEIGHT = 0.0004;
-
 /** Within what a height at the twelfth fret can be entered, m. */
 export const heightRange = { min: 0.0006, max: 0.006 } as const;
 
-/** Longer scales than this, in m, are basses here. */
-const BASS = 0.76;
-
 /** Height of the strings above the twelfth fret, m: what is commonly set on instruments of the kind; common practice. */
-export function usualHeight({ scale, strings }: Instrument): number {
-  if (isSoft(strings[0]?.family)) return 0.0035;
-  return Math.max(scale.treble, scale.bass) > BASS ? 0.0024 : 0.0018;
-}
-
-/** A string that lies `height` m above the twelfth fret, in the middle between nut and saddle. */
-export const actionAt = (scaleLength: number, height: number): Action => ({
-  scaleLength,
-  nutHeight: NUT_HEIGHT,
-  saddleHeight: 2 * height - NUT_HEIGHT,
-});
+export const usualHeight = ({ scale, strings }: Instrument): number =>
+  usualHeightOf(strings[0]?.family, Math.max(scale.treble, scale.bass));
 
 /** Where the saddle serves the first twelve frets best, with the nut left where it is. */
 export const bestSaddle = ({ pull, response }: Intoned, height: number): Compensation =>

@@ -150,12 +150,18 @@ export function linearDensityBounds(c: Construction): {
 } {
   if (c.kind === 'measured') return { low: 0, high: 0 };
   const nominal = linearDensity(c);
-  const relative = (id: MaterialId) => material(id).density.tolerance / material(id).density.value;
-  if (c.kind === 'plain') return { low: -relative(c.material), high: relative(c.material) };
+  const above = (id: MaterialId) => material(id).density.tolerance / material(id).density.value;
+  const below = (id: MaterialId) => {
+    const { value, tolerance, below: less = tolerance } = material(id).density;
+    return less / value;
+  };
+  if (c.kind === 'plain') return { low: -below(c.material), high: above(c.material) };
   const coreMass = material(c.core.material).density.value * coreArea(c);
-  const worst = Math.max(...c.wraps.map((w) => relative(w.material)));
-  const spread = (coreMass * relative(c.core.material) + (nominal - coreMass) * worst) / nominal;
-  return { low: linearDensity(c, 'flats') / nominal - 1 - spread, high: spread };
+  const spread = (relative: (id: MaterialId) => number) => {
+    const worst = Math.max(...c.wraps.map((w) => relative(w.material)));
+    return (coreMass * relative(c.core.material) + (nominal - coreMass) * worst) / nominal;
+  };
+  return { low: linearDensity(c, 'flats') / nominal - 1 - spread(below), high: spread(above) };
 }
 
 const wireOf = (c: PlainString | WoundString) => (c.kind === 'plain' ? c : c.core);

@@ -12,6 +12,8 @@ export interface Constant {
   readonly value: number;
   /** Half-width of the range in which the true value is taken to lie, in the unit of `value`. */
   readonly tolerance: number;
+  /** How far the true value may lie below, where that is not as far as above. */
+  readonly below?: number;
   readonly source: string;
   readonly status: SourceStatus;
 }
@@ -62,6 +64,7 @@ export const materials = {
   musicWire: {
     name: 'music wire (plain high-carbon steel)',
     family: 'metal',
+    note: 'stiffness of wire up to 0.032 in; 200 GPa up to 0.063 in',
     density: steelDensity,
     // Shigley gives 203.4 GPa below 0.032 in, as all strings' wires and cores are; the tolerance reaches the 200 of the next band.
     modulus: { value: 203.4 * GPa, tolerance: 3.5 * GPa, source: 'shigley', status: 'read' },
@@ -69,10 +72,10 @@ export const materials = {
   nickelPlatedSteel: {
     name: 'nickel-plated steel',
     family: 'metal',
-    // No handbook has an entry: steel, and a plating of unknown thickness inside the tolerance.
-    density: { value: 7850, tolerance: 240, source: 'callister', status: 'read' },
+    // No handbook has an entry: steel, and a plating of unknown thickness, which can only add weight.
+    density: { value: 7850, tolerance: 240, below: 30, source: 'callister', status: 'read' },
     modulus: callister(207 * GPa, 5 * GPa),
-    note: 'taken as steel; the plating is inside the tolerance',
+    note: 'taken as steel; the plating, of unknown thickness, only adds weight',
   },
   nickel: {
     name: 'nickel, commercially pure',
@@ -105,10 +108,17 @@ export const materials = {
     },
   },
   phosphorBronze: {
-    name: 'phosphor bronze',
+    name: 'phosphor bronze, 95/5',
     family: 'metal',
     density: millSheet(8860, 50),
     modulus: millSheet(110 * GPa, 5 * GPa),
+  },
+  phosphorBronze92: {
+    name: 'phosphor bronze, 92/8',
+    family: 'metal',
+    density: { value: 8800, tolerance: 60, source: 'recalled-bronze', status: 'memory' },
+    modulus: { value: 110 * GPa, tolerance: 6 * GPa, source: 'recalled-bronze', status: 'memory' },
+    note: 'a packet seldom says which phosphor bronze it holds: the two differ by less than a per cent',
   },
   bronze8020: {
     name: '80/20 bronze',

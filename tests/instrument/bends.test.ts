@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 
-import { bendsOf, COVERAGE, doubtsOf, shownBends } from '../../src/instrument/bends.ts';
+import { bendsOf, shownBends } from '../../src/instrument/bends.ts';
+import { COVERAGE, doubtsOf } from '../../src/instrument/doubts.ts';
 import { wantedBends } from '../../src/instrument/bend-aims.ts';
 import { planOf } from '../../src/instrument/plan.ts';
 import type { State } from '../../src/instrument/schema.ts';

@@ -1,11 +1,10 @@
 import { describe, expect, test } from 'vitest';
 
+import { actionAt, NUT_HEIGHT } from '../../src/instrument/action.ts';
 import {
-  actionAt,
   bestSaddle,
   errorAt,
   intoned,
-  NUT_HEIGHT,
   regauged,
   stretchAt,
   usualHeight,

@@ -52,12 +52,12 @@ describe('twenty thousand strings of one description', () => {
   test('scatter in weight by the whole range from lightest to heaviest', () => {
     const core = materials.musicWire.density.value * coreArea(string);
     const steel = materials.musicWire.density.tolerance / materials.musicWire.density.value;
-    const wrap =
-      materials.nickelPlatedSteel.density.tolerance / materials.nickelPlatedSteel.density.value;
+    const { value, tolerance, below } = materials.nickelPlatedSteel.density;
+    // A plating only adds weight: below it there is no more than the steel's own doubt.
+    const [wrap, lighter] = [tolerance / value, below / value];
     const heaviest = core * (1 + steel) + (linearDensity(string) - core) * (1 + wrap);
-    // The lightest hugs the flats. Its own wrap is as much lighter as that of the corners is heavier.
     const lightest =
-      linearDensity(string, 'flats') - core * steel - (linearDensity(string) - core) * wrap;
+      linearDensity(string, 'flats') - core * steel - (linearDensity(string) - core) * lighter;
     const drawn = Array.from({ length: draws }, () => lightest + roll() * (heaviest - lightest));
     expectRatio(told.linearDensity?.uncertainty ?? NaN, deviation(drawn), 0.02);
   });

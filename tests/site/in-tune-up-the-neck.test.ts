@@ -1,6 +1,7 @@
 import { beforeAll, expect, test } from 'vitest';
 
-import { NUT_HEIGHT, usualHeight } from '../../src/instrument/intoned.ts';
+import { NUT_HEIGHT } from '../../src/instrument/action.ts';
+import { usualHeight } from '../../src/instrument/intoned.ts';
 import { pullsOf } from '../../src/instrument/pulls.ts';
 import { workshopInstrument } from '../../src/instrument/workshop.ts';
 import * as physics from '../../src/physics/index.ts';

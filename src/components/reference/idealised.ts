@@ -4,6 +4,7 @@
  */
 import { drawer } from '../../instrument/drawer.ts';
 import { families } from '../../instrument/families.ts';
+import { pullEstimate } from '../../instrument/doubts.ts';
 import { pullsOf, type Pull } from '../../instrument/pulls.ts';
 import { initialState } from '../../instrument/workshop.ts';
 import {
@@ -12,8 +13,6 @@ import {
   bendingStiffness,
   centsOfPartial,
   endLength,
-  estimateString,
-  fromHalfWidth,
   fromMillimetres,
   inharmonicity,
   linearDensity,
@@ -21,7 +20,6 @@ import {
   steelExpansion,
   strainAtPitch,
   tension,
-  wireTolerance,
   type Construction,
   type MaterialId,
 } from '../../physics/index.ts';
@@ -137,20 +135,9 @@ export function drawnAside(travel: number): number {
 
 export const PLUCK = fromMillimetres(2);
 
-/** Standard uncertainty of the treble's pull, relative, and what each cause adds: gauge as the standard permits, a rule, a tuner. */
+/** Standard uncertainty of the treble's pull, relative, and what each cause adds: see `doubtsOf`. */
 export function uncertaintyOfPull() {
-  const { construction, speakingLength, frequency } = treble;
-  const { pull } = estimateString({
-    construction,
-    speakingLength,
-    frequency,
-    doubts: {
-      diameter: fromHalfWidth(wireTolerance(construction.diameter) ?? 0),
-      speakingLength: fromHalfWidth(RULE),
-      pitch: fromHalfWidth(TUNER),
-    },
-  });
-  if (!pull) throw new RangeError('the treble string has no pull');
+  const pull = pullEstimate(treble);
   const share = (value: number): number => value / pull.value;
   return {
     all: share(pull.uncertainty),
@@ -160,7 +147,3 @@ export function uncertaintyOfPull() {
     pitch: share(pull.contributions.pitch),
   };
 }
-
-/** Half-widths of what a rule and a tuner leave open: common practice. m, cents. */
-export const RULE = fromMillimetres(1);
-export const TUNER = 2;

@@ -37,7 +37,10 @@ export interface MaterialLine {
 
 const entry = (c: Constant, unit: number, digits: number): Entry => ({
   text: (c.value / unit).toFixed(digits),
-  tolerance: `± ${(c.tolerance / unit).toFixed(digits)}`,
+  tolerance:
+    c.below === undefined
+      ? `± ${(c.tolerance / unit).toFixed(digits)}`
+      : `+ ${(c.tolerance / unit).toFixed(digits)}, − ${(c.below / unit).toFixed(digits)}`,
   source: c.source,
   status: c.status,
 });

@@ -8,13 +8,16 @@ import {
   formatShare,
   forceNumber,
 } from '../../instrument/format.ts';
+import { pullDoubt } from '../../instrument/doubts.ts';
 import { lengthOf, pullOf, type Pull } from '../../instrument/pulls.ts';
 import type { Gauge, State } from '../../instrument/schema.ts';
 import {
+  fromInches,
   fromMillimetres,
   linearDensity,
   material,
   millimetres,
+  STANDARD_A4,
   thousandths,
 } from '../../physics/index.ts';
 import { measured, wireInHand } from '../pull/the-caliper/caliper.ts';
@@ -115,6 +118,18 @@ export const quantities: Readonly<Record<string, Quantity>> = {
     );
     return formatShare(massTolerance, 1);
   },
+  'gauge.tenDoubt': () =>
+    formatShare(
+      pullDoubt(
+        pullOf({
+          gauge: plain(10),
+          note: 'E4',
+          a4: STANDARD_A4,
+          speakingLength: fromInches(25.5),
+        }),
+      ),
+      1,
+    ),
   'gauge.millimetres': (s) => `${millimetres(wireInHand(s).wire.diameter).toFixed(3)}\u00a0mm`,
   'gauge.hundredth': (s) => {
     const d = millimetres(wireInHand(s).wire.diameter);

@@ -1,10 +1,9 @@
 /** The numbers of the chapter "In tune up the neck". */
+import { actionAt, NUT_HEIGHT } from '../../instrument/action.ts';
 import {
-  actionAt,
   bestSaddle,
   errorAt,
   intoned,
-  NUT_HEIGHT,
   stretchAt,
   usualHeight,
   type Intoned,

@@ -14,6 +14,7 @@ import {
 import { pullsOf, totalPull } from '../../instrument/pulls.ts';
 import type { State } from '../../instrument/schema.ts';
 import { noteFrequency, noteName, noteNumber } from '../../physics/index.ts';
+import { NUT_HEIGHT } from '../../instrument/action.ts';
 import { clamped, heightOf, padBehind } from '../pull/the-capo/capo.ts';
 import { cents } from '../pull/the-capo/describe.ts';
 import { timesTooHigh } from '../pull/the-capo/frame.ts';
@@ -70,6 +71,7 @@ export const quantities: Readonly<Record<string, Quantity>> = {
   'pitch.eqPull': (s) => forceNumber(woundUp(s).rest.tension * pullFactor(steps(s)), s.units),
   'pitch.eqUnit': (s) => forceUnit(s.units),
 
+  'pitch.nutHeight': () => `${(NUT_HEIGHT * 1000).toFixed(1)}\u00a0mm`,
   'pitch.capoHeight': (s) => `${(heightOf(own(s)) * 1000).toFixed(1)}\u00a0mm`,
   'pitch.capoBehind': (s) => `${(padBehind(own(s).speakingLength, 2) * 1000).toFixed(0)}\u00a0mm`,
   'pitch.capoPull': (s) => {

@@ -15,13 +15,13 @@ import {
   lengthNumber,
   lengthUnit,
 } from '../../instrument/format.ts';
+import { pullDoubt } from '../../instrument/doubts.ts';
 import type { State, Units } from '../../instrument/schema.ts';
 import { thinnestPlain } from '../../instrument/thinnest-plain.ts';
 import {
   gramsPerMetre,
   inches,
   linearDensity,
-  linearDensityBounds,
   material,
   millimetres,
   noteName,
@@ -101,8 +101,7 @@ export const quantities: Readonly<Record<string, Quantity>> = {
   'three.nextMass': (s) => formatDifference(nextMass(s)),
   'three.nineTen': () => formatShare(10 / 9 - 1),
   'three.nineTenMass': () => formatShare(massOf(10) / massOf(9) - 1),
-  'three.massLow': (s) => formatDifference(linearDensityBounds(own(s).construction).low),
-  'three.massHigh': (s) => formatDifference(linearDensityBounds(own(s).construction).high),
+  'three.doubt': (s) => formatShare(pullDoubt(own(s)), 1),
   'three.quarter': (s) => formatForce(own(s).tension / 4, s.units),
   'three.octaveDown': (s) => noteAway(s, -12),
   'three.plainGauge': (s) => formatGauge(thinnestPlain(s.mine).gauge),

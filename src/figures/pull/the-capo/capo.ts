@@ -2,7 +2,7 @@
  * A capo on one string: the speaking length it leaves, the note, and the little that pressing the string down adds to its pull;
  * beside it the same note reached by the peg. The string's path is that of a fretted one, its bending stiffness left out.
  */
-import { isSoft } from '../../../instrument/families.ts';
+import { actionAt, usualHeightOf } from '../../../instrument/action.ts';
 import type { Pull } from '../../../instrument/pulls.ts';
 import {
   axialStiffness,
@@ -18,22 +18,17 @@ import {
 } from '../../../physics/index.ts';
 
 export const MOST_FRETS = 12;
-const NUT_HEIGHT = fromMillimetres(0.5);
 /** The capo's pad stands so far behind its fret, or in the middle between two frets where they are nearer than that. */
 const BEHIND = fromMillimetres(6);
 
 /** Height of the string over the twelfth fret, m: common practice, higher where the string is soft and swings wide. */
-export const heightOf = ({ gauge }: Pick<Pull, 'gauge'>): number =>
-  fromMillimetres(isSoft(gauge.family) ? 3.2 : 1.8);
+export const heightOf = ({
+  gauge,
+  speakingLength,
+}: Pick<Pull, 'gauge' | 'speakingLength'>): number => usualHeightOf(gauge.family, speakingLength);
 
-export function actionOf(pull: Pick<Pull, 'gauge' | 'speakingLength'>): Action {
-  return {
-    scaleLength: pull.speakingLength,
-    nutHeight: NUT_HEIGHT,
-    // The string runs straight, so over the twelfth fret it has the mean of its two ends' heights.
-    saddleHeight: 2 * heightOf(pull) - NUT_HEIGHT,
-  };
-}
+export const actionOf = (pull: Pick<Pull, 'gauge' | 'speakingLength'>): Action =>
+  actionAt(pull.speakingLength, heightOf(pull));
 
 /** How far behind its fret the pad stands, m. */
 export function padBehind(scaleLength: number, fret: number): number {

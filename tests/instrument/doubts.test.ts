@@ -1,0 +1,47 @@
+/** One doubt for one string: what chapters, reference and bench say of it is the same number. */
+import { expect, test } from 'vitest';
+
+import { uncertaintyOfPull, treble } from '../../src/components/reference/idealised.ts';
+import { COVERAGE, pullDoubt } from '../../src/instrument/doubts.ts';
+import { pullOf } from '../../src/instrument/pulls.ts';
+import {
+  fromInches,
+  linearDensityBounds,
+  materials,
+  STANDARD_A4,
+} from '../../src/physics/index.ts';
+import { liveText } from '../../src/figures/quantities.ts';
+
+const ten = pullOf({
+  gauge: { kind: 'plain', gauge: 10 },
+  note: 'E4',
+  a4: STANDARD_A4,
+  speakingLength: fromInches(25.5),
+});
+
+test('a ten: the standard’s 0.2 thousandths rule it, twice over in the square, at two standard deviations', () => {
+  const gauge = (2 * 0.2) / 10 / Math.sqrt(3);
+  expect(pullDoubt(ten)).toBeGreaterThan(2 * gauge);
+  expect(pullDoubt(ten)).toBeLessThan(2.1 * gauge);
+});
+
+test('reference and chapters say the same', () => {
+  expect(COVERAGE * uncertaintyOfPull().all).toBeCloseTo(pullDoubt(treble), 12);
+  const percent = (share: number): string => `${(100 * share).toFixed(1)}\u00a0%`;
+  expect(liveText('three.doubt', 'three-things-set-the-pull')).toBe(percent(pullDoubt(treble)));
+  expect(liveText('gauge.tenDoubt', 'gauge-and-mass')).toBe(percent(pullDoubt(ten)));
+});
+
+test('a plating only adds weight: below it lies no more than plain steel’s own doubt', () => {
+  const wrap = { material: 'nickelPlatedSteel' } as const;
+  const core = { shape: 'round', diameter: 4e-4, material: 'musicWire' } as const;
+  const { low, high } = linearDensityBounds({
+    kind: 'wound',
+    diameter: 1.2e-3,
+    core,
+    wraps: [wrap],
+  });
+  const { tolerance, value } = materials.musicWire.density;
+  expect(-low).toBeCloseTo(tolerance / value, 9);
+  expect(high).toBeGreaterThan(5 * -low);
+});
