@@ -7,7 +7,6 @@ import {
   MOST_END_LENGTH,
   MOST_STRETCH,
   responseOf,
-  type Action,
   type Compensation,
   type FretError,
   type StringResponse,
