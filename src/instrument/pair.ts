@@ -1,7 +1,6 @@
 /** The two instruments that are compared: the one that feels right and the one to be strung. */
 import { once } from './once.ts';
 import { planOf, type Plan } from './plan.ts';
-import type { Drawn } from './drawn.ts';
 import { limits } from './limits.ts';
 import { usual } from './usual.ts';
 import type { Instrument, State, Target } from './schema.ts';
@@ -36,7 +35,7 @@ export const unpaired = ({ mine, other }: State): boolean =>
   mine.strings.length !== other.strings.length;
 
 /** What the chapter tries on the scales of the two. */
-const drawnSide = { mine: 'scale-mine', other: 'scale-other' } as const;
+export const drawnSide = { mine: 'scale-mine', other: 'scale-other' } as const;
 
 /**
  * The state as this chapter compares it: with the scales that are tried, every string asked for its own pull, nothing pinned,
@@ -59,46 +58,3 @@ export const compared = once((state: State): State => {
 
 /** The plan of the two instruments as compared. */
 export const comparedPlan = once((state: State): Plan => planOf(compared(state)));
-
-/** Whether a scale of one of the two is tried. */
-export const triesScale = ({ trial: { drawn } }: State): boolean =>
-  Object.values(drawnSide).some((name) => drawn?.[name] !== undefined);
-
-/** The state with the treble scale of one of the two tried at `treble` m; back at the instrument's own, nothing is tried. */
-export function withTreble(state: State, side: Side, treble: number): State {
-  const own = side === 'mine' || !unpaired(state) ? state[side] : twinOf(state.mine);
-  const isOwn = Math.abs(treble - own.scale.treble) < 5e-7;
-  return withScales(state, { [side]: isOwn ? undefined : within(treble) });
-}
-
-/** The state with neither scale tried. */
-export const withoutScales = (state: State): State =>
-  withScales(state, { mine: undefined, other: undefined });
-
-function withScales(state: State, scales: Partial<Record<Side, number | undefined>>): State {
-  const drawn: Record<string, number | undefined> = { ...state.trial.drawn };
-  for (const [side, treble] of Object.entries(scales)) {
-    const name = drawnSide[side as Side];
-    if (treble === undefined) delete drawn[name];
-    else drawn[name] = treble;
-  }
-  const trial = { ...state.trial };
-  delete trial.drawn;
-  return {
-    ...state,
-    trial: Object.keys(drawn).length > 0 ? { ...trial, drawn: drawn as Drawn } : trial,
-  };
-}
-
-/** The two instruments with the scales that were tried on them; a twin whose scale is kept becomes the one to be strung. */
-export function keptScales(state: State): State {
-  const { mine, other } = compared(state);
-  const { drawn } = state.trial;
-  const next = withoutScales(state);
-  const others = unpaired(state) ? twinOf(state.mine) : state.other;
-  return {
-    ...next,
-    mine: drawn?.[drawnSide.mine] === undefined ? state.mine : { ...state.mine, scale: mine.scale },
-    other: drawn?.[drawnSide.other] === undefined ? state.other : { ...others, scale: other.scale },
-  };
-}

@@ -20,7 +20,7 @@ import { along, MOST, phone, wide } from '../../src/figures/feel/three-rulers/fr
 import { triedOf, withTrial } from '../../src/figures/trial.ts';
 import { drawer } from '../../src/instrument/drawer.ts';
 import { limits } from '../../src/instrument/limits.ts';
-import { withTreble } from '../../src/instrument/pair.ts';
+import { withTreble } from '../../src/instrument/tried-scales.ts';
 import type { State } from '../../src/instrument/schema.ts';
 import { initialState, workshop, workshopInstrument } from '../../src/instrument/workshop.ts';
 import {

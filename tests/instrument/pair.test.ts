@@ -1,15 +1,12 @@
 import { describe, expect, test } from 'vitest';
 
+import { compared, scaledTo, twinOf, unpaired } from '../../src/instrument/pair.ts';
 import {
-  compared,
   keptScales,
-  scaledTo,
   triesScale,
-  twinOf,
-  unpaired,
   withoutScales,
   withTreble,
-} from '../../src/instrument/pair.ts';
+} from '../../src/instrument/tried-scales.ts';
 import { limits } from '../../src/instrument/limits.ts';
 import { isState, type State } from '../../src/instrument/schema.ts';
 import { asTarget, initialState, workshopInstrument } from '../../src/instrument/workshop.ts';

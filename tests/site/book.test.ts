@@ -67,7 +67,8 @@ describe('a visit', () => {
     await page.goto('about:blank');
     await go(page, 'bench/');
     await expect.poll(() => called(page)).toBe('Dunlin');
-    expect(problems).toEqual([]);
+    // A page that is left early leaves what it was still asking for.
+    expect(problems.filter((each) => !each.startsWith('failed: '))).toEqual([]);
     await close();
   });
 
