@@ -2,6 +2,7 @@
 export * from './aim.ts';
 export * from './bend.ts';
 export * from './compensation.ts';
+export * from './comparisons.ts';
 export * from './construction.ts';
 export * from './fan.ts';
 export * from './feel.ts';

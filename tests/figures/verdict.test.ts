@@ -17,7 +17,7 @@ test('the strings outside are named', () => {
   expect(found.length).toBeGreaterThan(1);
   expect(found.length).toBeLessThan(bass.other.strings.length);
   expect(sheetVerdict(planOf(bass))).toBe(
-    `Strings ${found.slice(0, -1).join(', ')} and ${found.at(-1)} lie outside the inner band.`,
+    `Strings ${found.slice(0, -1).join(', ')} and ${found.at(-1)} lie outside the inner band of pull.`,
   );
 });
 

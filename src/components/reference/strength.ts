@@ -65,7 +65,8 @@ export const strengthLines: readonly StrengthLine[] = minimumStrengthTable.map(
       gauge: String(Number(thousandths(diameter).toFixed(1))),
       millimetres: millimetres(diameter).toFixed(3),
       ksi: ksi(strength).toFixed(0),
-      megapascals: (strength / 1e6).toFixed(0),
+      // The table has three figures in ksi: no more here.
+      megapascals: (10 * Math.round(strength / 1e7)).toFixed(0),
       pounds: poundsForce(force).toFixed(1),
       newtons: force.toFixed(0),
       note: highest ? noteBelow(highest.low) : '',

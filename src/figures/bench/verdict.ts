@@ -66,7 +66,7 @@ function pullVerdict(plan: Plan): string {
   const { strings: all } = plan;
   const outside = outsideOf(plan);
   if (outside.length === 0) return 'Every string’s pull is within 7\u00a0% of the aim.';
-  return `${strings(outside, all.length)} ${outside.length === 1 ? 'lies' : 'lie'} outside the inner band.`;
+  return `${strings(outside, all.length)} ${outside.length === 1 ? 'lies' : 'lie'} outside the inner band of pull.`;
 }
 
 /** One sentence for the whole sheet; `bends` is left out while only the pull is judged. */

@@ -11,7 +11,15 @@ import {
 import { compared } from '../../instrument/pair.ts';
 import { pushedBy, pushedTo, tuned, type Pushed, type Tuned } from '../../instrument/pushed.ts';
 import type { Gauge, State } from '../../instrument/schema.ts';
-import { axialStiffness, coreArea, fromInches, INCH, millimetres } from '../../physics/index.ts';
+import {
+  axialStiffness,
+  coreArea,
+  fromInches,
+  INCH,
+  linearDensity,
+  material,
+  millimetres,
+} from '../../physics/index.ts';
 import { stringsApart, viewOf } from '../kit/bend/bent.ts';
 import { formatTravel } from '../kit/bend/words.ts';
 import { proposed, slippedTo } from '../feel/whole-string/slip.ts';
@@ -121,9 +129,22 @@ const ten = string('plain', 10, 'E4');
 const plainThird = toneOn(string('plain', 17, 'G3'));
 const woundThird = toneOn(string('wound', 20, 'G3'));
 const slipped = slippedTo(ten, FRET, TONE, proposed);
-const nylon = toneOn(
-  tuned(constructionOf({ kind: 'plain', gauge: 28, family: 'classical, nylon' }), STANDARD, 'E4'),
-);
+const nylonTreble = constructionOf({ kind: 'plain', gauge: 28, family: 'classical, nylon' });
+const nylon = toneOn(tuned(nylonTreble, STANDARD, 'E4'));
+/** Travel in m of the same bend with nylon as soft (-1) or as stiff (1) as its range goes: a stiffer one needs less. */
+function nylonAs(side: -1 | 1): number {
+  const { value, tolerance } = material('nylon').modulus;
+  const young = value - side * tolerance;
+  const pull = tuned(nylonTreble, STANDARD, 'E4');
+  // Its stretch at pitch changes the pull a little; that is left out here.
+  const as = {
+    kind: 'measured',
+    diameter: nylonTreble.diameter,
+    linearDensity: linearDensity(nylonTreble),
+    axialStiffness: (axialStiffness(nylonTreble) * young) / value,
+  } as const;
+  return toneOn({ ...pull, construction: as }).travel;
+}
 const more = (is: number | undefined, was: number | undefined): string =>
   formatShare((is ?? NaN) / (was ?? NaN) - 1);
 const share = (is: number | undefined, was: number | undefined): string =>
@@ -161,6 +182,8 @@ const constant: Readonly<Record<string, Quantity>> = {
       third.kind === 'wound' ? coreArea(third) / ((Math.PI / 4) * third.diameter ** 2) : NaN,
     ),
   'bend.c.nylon': (s) => formatTravel(nylon.travel, s.units),
+  'bend.c.nylonLeast': (s) => formatTravel(nylonAs(-1), s.units),
+  'bend.c.nylonMost': (s) => formatTravel(nylonAs(1), s.units),
 };
 
 export const quantities: Readonly<Record<string, Quantity>> = {

@@ -1,20 +1,29 @@
 /** Numbers of the chapter "What the hand feels". */
-import { formatDifference, formatForce, formatShare } from '../../instrument/format.ts';
+import {
+  formatDifference,
+  formatForce,
+  formatLength,
+  formatShare,
+} from '../../instrument/format.ts';
 import { compared } from '../../instrument/pair.ts';
 import { stretchKnown } from '../../instrument/pushed.ts';
 import { constructionOf } from '../../instrument/drawer.ts';
 import type { State } from '../../instrument/schema.ts';
 import {
   axialStiffness,
+  bendToRise,
   compareFeel,
   feltThresholds,
   fretPosition,
   fromInches,
+  fromMillimetres,
+  giveUnderPick,
   INCH,
   lateralStiffness,
   millimetres,
   noteFrequency,
   shareRight,
+  touchAtFret,
   type Compared,
 } from '../../physics/index.ts';
 import { formatRise } from '../kit/bend/words.ts';
@@ -26,6 +35,8 @@ import type { Quantity } from './common.ts';
 
 const UNKNOWN = 'an unknown amount';
 const TWELVE = 12;
+/** Where a pick commonly strikes, m from the saddle: common practice. */
+const PICK = fromMillimetres(90);
 
 /** One of the three of the second string that pulls exactly alike. */
 const judged =
@@ -113,6 +124,31 @@ const constant: Readonly<Record<string, Quantity>> = {
   'hand.c.softer': () => formatShare(1 - reference.speakingLength / place.speakingLength, 1),
 };
 
+/** The three comparisons at equal pull, from the reference's length to that of a common bass, each by itself. */
+const bass = { speakingLength: fromInches(34), frequency };
+const pair = [
+  { ...reference, fret: TWELVE, rise: 200, fromSaddle: PICK },
+  {
+    construction: equalPull(reference, bass),
+    ...bass,
+    fret: TWELVE,
+    rise: 200,
+    fromSaddle: PICK,
+  },
+] as const;
+type OfPair = (typeof pair)[number];
+const changed = (of: (string: OfPair) => number | undefined): number => {
+  const [here, there] = pair.map((string) => of(string) ?? NaN);
+  return (there ?? NaN) / (here ?? NaN) - 1;
+};
+const three: Readonly<Record<string, Quantity>> = {
+  'hand.three.touch': () => formatShare(-changed(touchAtFret)),
+  'hand.three.push': () => formatShare(changed((s) => bendToRise(s)?.push)),
+  'hand.three.travel': () => formatShare(changed((s) => bendToRise(s)?.travel)),
+  'hand.three.pick': () => formatShare(-changed(giveUnderPick)),
+  'hand.three.from': (s) => formatLength(PICK, s.units),
+};
+
 const inchLonger = (s: State): number => own(s).speakingLength / (own(s).speakingLength + INCH);
 const exercises: Readonly<Record<string, Quantity>> = {
   'hand.twoMillimetres': (s) => formatForce(2 * pushAt(own(s), 0.5), s.units),
@@ -127,5 +163,6 @@ export const quantities: Readonly<Record<string, Quantity>> = {
   ...thresholds,
   ...equation,
   ...constant,
+  ...three,
   ...exercises,
 };

@@ -172,7 +172,7 @@ export const quantities: Readonly<Record<string, Quantity>> = {
   }, 1),
 
   'breaking.steel': () => String(steel),
-  'breaking.tenStrength': () => (strengthOf(10) / 1e6).toFixed(0),
+  'breaking.tenStrength': () => (10 * Math.round(strengthOf(10) / 1e7)).toFixed(0),
   'breaking.tenSpeed': () => Math.sqrt(strengthOf(10) / steel).toFixed(0),
   'breaking.threeStress': () => formatShare(2 ** (3 / 6) - 1, 1),
   'breaking.threeRatio': () => (2 ** (3 / 12)).toFixed(4),
