@@ -17,9 +17,9 @@ import {
   inharmonicity,
   linearDensity,
   materials,
-  steelExpansion,
   strainAtPitch,
   tension,
+  warmed,
   type Construction,
   type MaterialId,
 } from '../../physics/index.ts';
@@ -116,9 +116,15 @@ export function warmth(degrees: number = WARMER): {
   readonly pull: number;
   readonly cents: number;
 } {
-  const lost = (steelExpansion.value * degrees) / strainOf(treble);
-  return { pull: -lost, cents: 600 * Math.log2(1 - lost) };
+  const left = warmed({ ...treble, degrees });
+  if (!left) throw new RangeError('the treble string is not of steel');
+  return { pull: left.tension / treble.tension - 1, cents: left.cents };
 }
+
+/** The same in cents for all strings of the example, each warmed alone. */
+export const warmthOfSet: Range = rangeOf(
+  pulls.map((p) => warmed({ ...p, degrees: WARMER })?.cents ?? NaN),
+);
 
 /** How much harder the treble string pulls while it is drawn aside by `travel` m in its middle, relative. */
 export function drawnAside(travel: number): number {

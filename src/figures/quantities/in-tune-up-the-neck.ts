@@ -9,9 +9,17 @@ import {
   type Intoned,
 } from '../../instrument/intoned.ts';
 import { formatNote, formatShare } from '../../instrument/format.ts';
-import { pullOf, pullsOf } from '../../instrument/pulls.ts';
+import { pullOf, pullsOf, type Pull } from '../../instrument/pulls.ts';
 import type { Gauge, State } from '../../instrument/schema.ts';
-import { fretError, fromInches, fromMillimetres, millimetres } from '../../physics/index.ts';
+import {
+  fretError,
+  fromInches,
+  fromMillimetres,
+  millimetres,
+  pressedDeep,
+  slackened,
+  warmed,
+} from '../../physics/index.ts';
 import { pitchJustNoticed } from '../consequences/the-flags/ear.ts';
 import { centsNumber, formatCents, formatSmall } from '../kit/setback.ts';
 import { heldOf } from '../held.ts';
@@ -81,6 +89,33 @@ const firstWith = (nutHeight: number): Quantity =>
     ),
   );
 
+/** A hand that presses too hard: so deep, so far behind the second fret. */
+const DEEP = { fret: 2, fingerBehind: fromMillimetres(10), depth: fromMillimetres(0.5) } as const;
+const WARMER = 10;
+const SLIP = fromMillimetres(0.1);
+
+const falls = (cents: number): string => `${Math.abs(cents).toFixed(0)}\u00a0cents`;
+/** By how much a string of a steel set on 25.5 in falls when it alone grows warmer. */
+const warmedBy =
+  (gauge: Gauge, note: string): Quantity =>
+  () =>
+    falls(
+      warmed({
+        ...pullOf({ gauge, note, a4: 440, speakingLength: fromInches(25.5) }),
+        degrees: WARMER,
+      })?.cents ?? NaN,
+    );
+const slipped = ({ construction, tension, speakingLength }: Pull): string => {
+  const cents = slackened({ construction, tension, share: SLIP / speakingLength })?.cents;
+  return cents === undefined ? UNKNOWN : falls(cents);
+};
+const nylonFirst = pullOf({
+  gauge: { kind: 'plain', gauge: 28, family: 'classical, nylon' },
+  note: 'E4',
+  a4: 440,
+  speakingLength: fromMillimetres(650),
+});
+
 export const quantities: Readonly<Record<string, Quantity>> = {
   'tune.ear': () => `${pitchJustNoticed.toFixed(0)} cents`,
   'tune.height': (s) => formatSmall(height(s), s.units),
@@ -101,6 +136,18 @@ export const quantities: Readonly<Record<string, Quantity>> = {
   'tune.nutLow': firstWith(NUT_HEIGHT),
   'tune.nutHigh': firstWith(HIGH_NUT),
   'tune.nutBy': (s) => formatSmall(HIGH_NUT - NUT_HEIGHT, s.units),
+
+  'tune.deepBy': (s) => formatSmall(DEEP.depth, s.units),
+  'tune.deep': ofHeld(({ pull, response }, s) =>
+    formatCents(pressedDeep({ ...actionAt(pull.speakingLength, height(s)), ...DEEP, response })),
+  ),
+  'tune.degrees': () => String(WARMER),
+  'tune.warmTen': warmedBy({ kind: 'plain', gauge: 10 }, 'E4'),
+  'tune.warmThird': warmedBy({ kind: 'plain', gauge: 17 }, 'G3'),
+  'tune.warmLow': warmedBy({ kind: 'wound', gauge: 46 }, 'E2'),
+  'tune.slipBy': (s) => formatSmall(SLIP, s.units),
+  'tune.slip': ofHeld(({ pull }) => slipped(pull)),
+  'tune.slipNylon': () => slipped(nylonFirst),
 
   'tune.eqKappa': bare((held) => held.response.stretch, 0),
   'tune.eqB': bare((held) => millimetres(held.response.endLength), 2),

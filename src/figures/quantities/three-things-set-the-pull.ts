@@ -19,6 +19,7 @@ import { pullDoubt } from '../../instrument/doubts.ts';
 import type { State, Units } from '../../instrument/schema.ts';
 import { thinnestPlain } from '../../instrument/thinnest-plain.ts';
 import {
+  fromMillimetres,
   gramsPerMetre,
   inches,
   linearDensity,
@@ -26,10 +27,12 @@ import {
   millimetres,
   noteName,
   noteNumber,
+  pluckGlide,
   STANDARD_GRAVITY,
   tensionRatio,
   waveSpeed,
 } from '../../physics/index.ts';
+import { formatSmall } from '../kit/setback.ts';
 import type { Quantity } from './common.ts';
 import { triedOf } from '../trial.ts';
 
@@ -54,6 +57,13 @@ const nextMass = (s: State): number => {
       linearDensity(constructionOf(bareGauge(gauge))) -
     1
   );
+};
+
+/** A hard pluck: so far aside, at this share of the length from the saddle. */
+const PLUCKED = { travel: fromMillimetres(3), at: 1 / 6 } as const;
+const glide = (s: State): string => {
+  const cents = pluckGlide({ ...tried(s), ...PLUCKED });
+  return cents === undefined ? 'an unknown amount' : `${cents.toFixed(1)}\u00a0cents`;
 };
 
 const massOf = (gauge: number): number => linearDensity(constructionOf({ kind: 'plain', gauge }));
@@ -82,6 +92,8 @@ export const quantities: Readonly<Record<string, Quantity>> = {
     const { share } = tried(s);
     return share === undefined ? 'an unknown share' : formatShare(share);
   },
+  'three.pluckBy': (s) => formatSmall(PLUCKED.travel, s.units),
+  'three.glide': glide,
   'three.speed': (s) => `${waveSpeed(tried(s)).toFixed(0)}\u00a0m/s`,
   'three.halfLength': (s) => formatLength(own(s).speakingLength / 2, s.units),
   'three.halfPull': (s) => formatForce(pullAt(s, { speakingLength: 0.5 }), s.units),

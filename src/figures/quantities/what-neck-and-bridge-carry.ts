@@ -5,6 +5,8 @@ import {
   formatForce,
   formatGauge,
   formatLength,
+  formatNote,
+  formatShare,
   forceUnit,
   formatTotal,
   inUnits,
@@ -16,9 +18,12 @@ import type { State, Units } from '../../instrument/schema.ts';
 import {
   bridgeBalance,
   fromInches,
+  heldBack,
   loadChange,
   millimetres,
   saddleForce,
+  slotFriction,
+  tipped,
   turnsToLevel,
 } from '../../physics/index.ts';
 import { formatArm, formatRate } from '../consequences/the-bridge/describe.ts';
@@ -34,8 +39,34 @@ const balance = (s: State) => bridgeBalance({ ...benchBridge, pull: total(s) });
 const turns = (s: State): number =>
   turnsToLevel({ ...benchBridge, from: total(s), to: total(s) + heavier(s).difference });
 
+const WHOLE_TONE_CENTS = 200;
 const WHOLE_TONE = 2 ** (-2 / 6) - 1;
 const TEN_DEGREES = Math.PI / 18;
+
+const stuck = heldBack({ angle: TEN_DEGREES });
+
+const UNKNOWN = 'an unknown amount';
+/** The string in hand bent a whole tone on that bridge. */
+const bent = (s: State) =>
+  tipped({
+    strings: pullsOf(s.mine),
+    bent: triedOf(s).index,
+    rise: WHOLE_TONE_CENTS,
+    bridge: benchBridge,
+  });
+/** How far the other strings fall, smallest first; where none is known, nothing. */
+const fallen = (s: State): readonly number[] => {
+  const { index } = triedOf(s);
+  return bent(s)
+    .cents.flatMap((cents, i) => (i === index || cents === undefined ? [] : [-cents]))
+    .sort((a, b) => a - b);
+};
+const flat: Quantity = (s) => {
+  const [least, most] = [fallen(s).at(0), fallen(s).at(-1)];
+  return least === undefined || most === undefined
+    ? UNKNOWN
+    : `${least.toFixed(0)} to ${most.toFixed(0)}\u00a0cents`;
+};
 
 const fourDigits = (newtons: number, units: Units): string =>
   `${inUnits(newtons, units).toPrecision(4)}\u00a0${forceUnit(units)}`;
@@ -51,6 +82,17 @@ export const quantities: Readonly<Record<string, Quantity>> = {
   'carry.inchLonger': (s) => formatLength(mainScale(s) + fromInches(1), s.units),
   'carry.press': (s) =>
     formatForce(saddleForce({ tension: triedOf(s).own.tension, angle: TEN_DEGREES }), s.units),
+  'carry.friction': () => String(slotFriction.value),
+  'carry.held': () => formatShare(stuck.share, 1),
+  'carry.heldCents': () => `${stuck.cents.toFixed(0)}\u00a0cents`,
+  'carry.bentNote': (s) => formatNote(triedOf(s).own.note),
+  'carry.bentTilt': (s) => `${((bent(s).tilt * 180) / Math.PI).toFixed(1)}\u00a0degrees`,
+  'carry.bentFlat': flat,
+  'carry.bentTravel': (s) => {
+    const { travelMore } = bent(s);
+    return travelMore === undefined ? UNKNOWN : formatShare(travelMore);
+  },
+  'carry.bentShare': (s) => formatShare(bent(s).stringsShare),
   'carry.reliefShare': (s) => (heavier(s).relative / -WHOLE_TONE).toFixed(2),
 
   'carry.stringArm': (s) => formatArm(benchBridge.stringArm, s.units),
