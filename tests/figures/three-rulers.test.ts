@@ -28,6 +28,7 @@ import {
   feltThresholds,
   fromInches,
   linearDensity,
+  pullAtPitch,
   tension,
 } from '../../src/physics/index.ts';
 
@@ -161,4 +162,17 @@ test('the last line of the derivation follows from the numbers that stand in it'
     Number(liveText(`hand.eq.${key}`, 'what-the-hand-feels')),
   ) as [number, number, number];
   expect((4 * pull) / length).toBeCloseTo(stiffness, 3);
+});
+
+it('makes a nylon string pull exactly alike on another length, where it thins by another share', () => {
+  const own = {
+    construction: { kind: 'plain', diameter: 7e-4, material: 'nylon' },
+    speakingLength: 0.65,
+    frequency: 329.63,
+  } as const;
+  const there = { speakingLength: 0.57, frequency: 329.63 };
+  const alike = { ...there, construction: equalPull(own, there) };
+  expect(pullAtPitch(alike) / pullAtPitch(own)).toBeCloseTo(1, 12);
+  const strain = (s: typeof own | typeof alike) => pullAtPitch(s) / axialStiffness(s.construction);
+  expect(strain(alike)).toBeLessThan(strain(own));
 });

@@ -44,9 +44,10 @@ export const equalPull = (
   own: Strung,
   there: { readonly speakingLength: number; readonly frequency: number },
 ): Construction =>
+  // The pull goes with the section, also where the string thins on its way to pitch.
   scaled(
     own.construction,
-    (own.speakingLength * own.frequency) / (there.speakingLength * there.frequency),
+    Math.sqrt(pullAtPitch(own) / pullAtPitch({ ...there, construction: own.construction })),
   );
 
 export interface View {
