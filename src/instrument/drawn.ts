@@ -43,7 +43,7 @@ export const drawnRanges = {
   core: { min: 1, max: 26 },
   outer: { min: 5, max: 240 },
   shape: choice(1),
-  wrap: choice(4),
+  wrap: choice(5),
   /** Free length in the vice */
   vice: { min: 0.02, max: 0.12 },
   /** The second string's gauge on the three rulers */

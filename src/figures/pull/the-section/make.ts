@@ -28,6 +28,8 @@ export const wrapMaterials = [
   'stainless430',
   'phosphorBronze',
   'bronze8020',
+  // Last, since links name a wrap by its place in this list.
+  'phosphorBronze92',
 ] as const satisfies readonly MaterialId[];
 
 /** Thicker than this there is no tabulated strength for a core. */
