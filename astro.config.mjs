@@ -34,7 +34,7 @@ const chunks = [
   },
   {
     name: 'fields',
-    test: /src\/(figures\/(trial|kit\/(Field|scale-length\/(frame|LengthControls)))|instrument\/parse)/,
+    test: /src\/(figures\/(trial|kit\/(Field|scale-length\/(frame|LengthControls))))/,
     minShareCount: 2,
     priority: 1,
   },

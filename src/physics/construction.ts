@@ -139,32 +139,8 @@ export function linearDensity(c: Construction, seat: WrapSeat = 'corners'): numb
   return sum;
 }
 
-/**
- * How far the linear density may lie from the model's value, as relative bounds (-0.05 is five per cent below):
- * the materials' density, and the wrap hugging a hex core's flats instead of standing on its corners.
- * A measured string has none here: its uncertainty is its scale's.
- */
-export function linearDensityBounds(c: Construction): {
-  readonly low: number;
-  readonly high: number;
-} {
-  if (c.kind === 'measured') return { low: 0, high: 0 };
-  const nominal = linearDensity(c);
-  const above = (id: MaterialId) => material(id).density.tolerance / material(id).density.value;
-  const below = (id: MaterialId) => {
-    const { value, tolerance, below: less = tolerance } = material(id).density;
-    return less / value;
-  };
-  if (c.kind === 'plain') return { low: -below(c.material), high: above(c.material) };
-  const coreMass = material(c.core.material).density.value * coreArea(c);
-  const spread = (relative: (id: MaterialId) => number) => {
-    const worst = Math.max(...c.wraps.map((w) => relative(w.material)));
-    return (coreMass * relative(c.core.material) + (nominal - coreMass) * worst) / nominal;
-  };
-  return { low: linearDensity(c, 'flats') / nominal - 1 - spread(below), high: spread(above) };
-}
-
-const wireOf = (c: PlainString | WoundString) => (c.kind === 'plain' ? c : c.core);
+/** The wire of a plain string, or a wound one's core: what is pulled. */
+export const wireOf = (c: PlainString | WoundString) => (c.kind === 'plain' ? c : c.core);
 
 /**
  * Axial stiffness E A in N: of the wire, or of a wound string's core, since a close wrap gives like a spring.
@@ -179,7 +155,8 @@ export function axialStiffness(c: Construction): number {
   return youngsModulus(wireOf(c)) * coreArea(c);
 }
 
-const circleSecondMoment = (diameter: number): number => (Math.PI / 64) * diameter ** 4;
+/** Of a round wire about a diameter, m⁴. Source: pi d⁴/64. */
+export const circleSecondMoment = (diameter: number): number => (Math.PI / 64) * diameter ** 4;
 /** Of a hexagon about any axis through its middle, for each fourth power of its flats. */
 const HEX_SECOND_MOMENT = (5 * Math.sqrt(3)) / 144;
 
@@ -201,39 +178,4 @@ export function bendingStiffness(c: Construction): number {
   const hex = c.kind === 'wound' && c.core.shape === 'hex';
   const moment = hex ? HEX_SECOND_MOMENT * wire.diameter ** 4 : circleSecondMoment(wire.diameter);
   return youngsModulus(wire) * moment;
-}
-
-/**
- * How far the bending stiffness may lie from the core's, as relative bounds: the core's modulus, and the wraps as helical springs.
- *
- * Bending a helix bends its wire for half of each turn and twists it for the other half. A wire is never stiffer in twist
- * than in bend, so a wrap adds at most its wire's own E I over the length of wire that a length of string holds. Turns that
- * press on each other or are glued to the core could add more: that is not in the bound. Source: energy of a close helix.
- *
- * `coreSpread` is how far a wound string's core may lie either way from the one described, as a share of its diameter, where only
- * the gauge is known and the make is not; stiffness goes with its fourth power. Throws RangeError when it is not from 0 to below 1.
- */
-export function bendingStiffnessBounds(
-  c: Construction,
-  coreSpread = 0,
-): {
-  readonly low: number;
-  readonly high: number;
-} {
-  inRange('coreSpread', coreSpread, { min: 0, max: 0.9 });
-  if (c.kind === 'measured') return { low: 0, high: 0 };
-  const core = bendingStiffness(c);
-  const { modulus } = material(wireOf(c).material);
-  const spread = modulus.tolerance / modulus.value;
-  if (c.kind === 'plain') return { low: -spread, high: spread };
-  const wraps = layers(c).map(
-    ({ wire, inner, material: id }) =>
-      (youngsModulus({ material: id, diameter: wire }) * circleSecondMoment(wire)) /
-      wrapLengthRatio({ inner, wire }),
-  );
-  const added = wraps.reduce((sum, w) => sum + w, 0) / core;
-  return {
-    low: (1 - coreSpread) ** 4 * (1 - spread) - 1,
-    high: (1 + coreSpread) ** 4 * (1 + spread) - 1 + added,
-  };
 }

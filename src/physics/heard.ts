@@ -2,13 +2,8 @@
  * From what was heard to the string: the gauge of a plain one, the bending stiffness of any, the core of a wound one.
  * Source of the law: Fletcher 1964, B = pi² E I/(T L²), with Mersenne's T = 4 mu L² f². Of the doubts: JCGM 100:2008, equation (10).
  */
-import {
-  bendingStiffness,
-  bendingStiffnessBounds,
-  type Core,
-  type PlainString,
-  type WoundString,
-} from './construction.ts';
+import { bendingStiffnessBounds } from './bounds.ts';
+import { bendingStiffness, type Core, type PlainString, type WoundString } from './construction.ts';
 import {
   diameterRange,
   frequencyRange,

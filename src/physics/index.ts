@@ -1,6 +1,7 @@
 /** The public face of the physics: pure functions, SI units, no dependencies. Run it anywhere Node or a browser runs. */
 export * from './aim.ts';
 export * from './bend.ts';
+export * from './bounds.ts';
 export * from './compensation.ts';
 export * from './comparisons.ts';
 export * from './construction.ts';
@@ -11,9 +12,11 @@ export * from './felt.ts';
 export * from './frets.ts';
 export * from './friction.ts';
 export * from './glide.ts';
+export * from './highest-pitch.ts';
 export * from './intonation.ts';
 export * from './load.ts';
 export * from './match.ts';
+export * from './material-names.ts';
 export * from './materials.ts';
 export * from './nearest-pull.ts';
 export * from './pitch.ts';

@@ -19,7 +19,6 @@ export interface Constant {
 }
 
 export interface Material {
-  readonly name: string;
   /** kg/m³ */
   readonly density: Constant;
   /** Young's modulus, Pa; of music wire it depends on the diameter, see `youngsModulus` */
@@ -27,7 +26,6 @@ export interface Material {
   /** Tensile strength, Pa, where a wide range is all that is known; music wire has a table instead, in strength.ts */
   readonly strength?: Constant;
   readonly family: 'metal' | 'polymer';
-  readonly note?: string;
 }
 
 const GPa = 1e9;
@@ -62,41 +60,33 @@ const steelDensity = callister(7850, 30);
 
 export const materials = {
   musicWire: {
-    name: 'music wire (plain high-carbon steel)',
     family: 'metal',
-    note: 'stiffness of wire up to 0.032 in; 200 GPa up to 0.063 in',
     density: steelDensity,
     // Shigley gives 203.4 GPa below 0.032 in, as all strings' wires and cores are; the tolerance reaches the 200 of the next band.
     modulus: { value: 203.4 * GPa, tolerance: 3.5 * GPa, source: 'shigley', status: 'read' },
   },
   nickelPlatedSteel: {
-    name: 'nickel-plated steel',
     family: 'metal',
     // No handbook has an entry: steel, and a plating of unknown thickness, which can only add weight.
     density: { value: 7850, tolerance: 240, below: 30, source: 'callister', status: 'read' },
     modulus: callister(207 * GPa, 5 * GPa),
-    note: 'taken as steel; the plating, of unknown thickness, only adds weight',
   },
   nickel: {
-    name: 'nickel, commercially pure',
     family: 'metal',
     density: callister(8880, 30),
     modulus: callister(204 * GPa, 5 * GPa),
   },
   stainless430: {
-    name: 'stainless steel, grade 430',
     family: 'metal',
     density: handbook(7700, 50),
     modulus: handbook(200 * GPa, 5 * GPa),
   },
   stainless304: {
-    name: 'stainless steel, grade 304',
     family: 'metal',
     density: callister(8000, 50),
     modulus: callister(193 * GPa, 5 * GPa),
   },
   copper: {
-    name: 'copper, silver-plated or plain',
     family: 'metal',
     // A plating of silver is denser by a sixth, and thin: inside the tolerance.
     density: { value: 8890, tolerance: 60, source: 'handbook-copper', status: 'second-hand' },
@@ -108,26 +98,21 @@ export const materials = {
     },
   },
   phosphorBronze: {
-    name: 'phosphor bronze, 95/5',
     family: 'metal',
     density: millSheet(8860, 50),
     modulus: millSheet(110 * GPa, 5 * GPa),
   },
   phosphorBronze92: {
-    name: 'phosphor bronze, 92/8',
     family: 'metal',
     density: { value: 8800, tolerance: 60, source: 'recalled-bronze', status: 'memory' },
     modulus: { value: 110 * GPa, tolerance: 6 * GPa, source: 'recalled-bronze', status: 'memory' },
-    note: 'a packet seldom says which phosphor bronze it holds: the two differ by less than a per cent',
   },
   bronze8020: {
-    name: '80/20 bronze',
     family: 'metal',
     density: millSheet(8660, 50),
     modulus: millSheet(110 * GPa, 5 * GPa),
   },
   nylon: {
-    name: 'nylon 6,6, drawn',
     family: 'polymer',
     density: { value: 1140, tolerance: 30, source: 'princeton-nylon', status: 'read' },
     // A string of it is drawn, and stiffer than the bulk's 1.6 to 3.8 GPa; the range holds both.
@@ -138,15 +123,12 @@ export const materials = {
       status: 'read',
     },
     strength: recalled(550e6, 250e6),
-    note: 'stiffness grows with stress and with the speed of the pull, and strings come in two groups of density that differ by a factor of two in stretch; the range is wide on purpose',
   },
   fluorocarbon: {
-    name: 'fluorocarbon (polyvinylidene fluoride, PVDF), drawn',
     family: 'polymer',
     density: recalled(1780, 40),
     modulus: recalled(5.5 * GPa, 3.5 * GPa),
     strength: recalled(600e6, 250e6),
-    note: 'behaves much as nylon does, somewhat stiffer; the range is wide on purpose',
   },
 } as const satisfies Readonly<Record<string, Material>>;
 

@@ -4,11 +4,9 @@
  * The table is ASTM A228's minimum, quoted by an industrial wire table. It is interpolated, never fitted: published
  * fits lie above the minimum at thin gauges, which is the unsafe side.
  */
-import { axialStiffness, coreArea, linearDensity, type Construction } from './construction.ts';
-import { inRange, speakingLengthRange, tensionRange } from './guard.ts';
-import { material, type SourceStatus } from './materials.ts';
-import { frequency as frequencyOf } from './tension.ts';
-import { thins } from './tuned.ts';
+import { coreArea, type Construction } from './construction.ts';
+import { inRange, tensionRange } from './guard.ts';
+import type { SourceStatus } from './materials.ts';
 import { fromThousandths, inches, millimetres, thousandths } from './units.ts';
 
 const KSI = 6.894757293168361e6; // Pa in a thousand pounds-force a square inch: POUND_FORCE / INCH² * 1000
@@ -131,51 +129,4 @@ export function strainState(share: number | undefined): Strain {
   if (share === undefined) return 'unknown';
   if (share > 1) return 'broken';
   return share > CAUTION_SHARE ? 'caution' : 'sound';
-}
-
-/**
- * Strength of the core's material in Pa, as a range: the tabulated minimum, twice, for music wire; low and high for a polymer.
- * Undefined for a measured string and for a metal or a diameter without a strength. Source: ASTM A228; the materials' own.
- */
-export function strengthBounds(
-  c: Construction,
-): { readonly low: number; readonly high: number } | undefined {
-  const minimum = minimumCoreStrength(c);
-  if (minimum !== undefined) return { low: minimum, high: minimum };
-  if (c.kind === 'measured') return undefined;
-  const { strength } = material(c.kind === 'plain' ? c.material : c.core.material);
-  return (
-    strength && {
-      low: strength.value - strength.tolerance,
-      high: strength.value + strength.tolerance,
-    }
-  );
-}
-
-/**
- * The highest open pitch in Hz that leaves a string of this length within `share` of its strength (the caution's when not given).
- * `low` is the one to go by: from the tabulated minimum of wire, or from the weak end of a polymer's range; `high` is its strong end.
- * Undefined where no strength is known. Throws RangeError naming an argument that lies outside. Source: Mersenne's law and `strengthBounds`.
- */
-export function highestFrequency({
-  construction,
-  speakingLength,
-  share = CAUTION_SHARE,
-}: {
-  construction: Construction;
-  /** m */
-  speakingLength: number;
-  share?: number;
-}): { readonly low: number; readonly high: number } | undefined {
-  inRange('speakingLength', speakingLength, speakingLengthRange);
-  inRange('share', share, { min: 0, open: true, max: 1 });
-  const strength = strengthBounds(construction);
-  if (!strength || construction.kind === 'measured') return undefined;
-  const [area, density] = [coreArea(construction), linearDensity(construction)];
-  const at = (stress: number) => {
-    const tension = share * stress * area;
-    const strain = thins(construction) ? tension / axialStiffness(construction) : 0;
-    return frequencyOf({ speakingLength, tension, linearDensity: density / (1 + strain) });
-  };
-  return { low: at(strength.low), high: at(strength.high) };
 }

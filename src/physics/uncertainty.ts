@@ -3,12 +3,11 @@
  * each other. A quantity's standard uncertainty is the root of the sum of squares of sensitivity times standard uncertainty.
  */
 import { reachable, type Ends } from './bend.ts';
+import { bendingStiffnessBounds, linearDensityBounds } from './bounds.ts';
 import {
   axialStiffness,
   bendingStiffness,
-  bendingStiffnessBounds,
   linearDensity,
-  linearDensityBounds,
   type Construction,
   type MeasuredString,
 } from './construction.ts';

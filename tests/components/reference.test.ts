@@ -29,7 +29,9 @@ import { drawer } from '../../src/instrument/drawer.ts';
 import {
   gramsPerMetre,
   linearDensity,
+  materialNames,
   materials,
+  type MaterialId,
   minimumStrengthTable,
   poundsPerInch,
   steelExpansion,
@@ -38,7 +40,7 @@ import {
 describe('materials', () => {
   test('each material of the module has a line', () => {
     expect(materialLines.map(({ name }) => name)).toEqual(
-      Object.values(materials).map(({ name }) => name),
+      (Object.keys(materials) as MaterialId[]).map((id) => materialNames[id]),
     );
   });
 

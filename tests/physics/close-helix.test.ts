@@ -6,12 +6,8 @@
  */
 import { expect, test } from 'vitest';
 
-import {
-  bendingStiffness,
-  bendingStiffnessBounds,
-  layers,
-  type WoundString,
-} from '../../src/physics/construction.ts';
+import { bendingStiffnessBounds } from '../../src/physics/bounds.ts';
+import { bendingStiffness, layers, type WoundString } from '../../src/physics/construction.ts';
 import { material, youngsModulus } from '../../src/physics/materials.ts';
 import { fromThousandths } from '../../src/physics/units.ts';
 

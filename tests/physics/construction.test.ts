@@ -1,12 +1,12 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
 
+import { linearDensityBounds } from '../../src/physics/bounds.ts';
 import {
   axialStiffness,
   coreArea,
   layers,
   linearDensity,
-  linearDensityBounds,
   seatDiameter,
   wrapLengthRatio,
   type MeasuredString,

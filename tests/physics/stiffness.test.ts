@@ -1,11 +1,8 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
 
-import {
-  bendingStiffness,
-  bendingStiffnessBounds,
-  linearDensity,
-} from '../../src/physics/construction.ts';
+import { bendingStiffnessBounds } from '../../src/physics/bounds.ts';
+import { bendingStiffness, linearDensity } from '../../src/physics/construction.ts';
 import {
   centsOfPartial,
   endLength,

@@ -3,14 +3,13 @@ import { expect, test } from 'vitest';
 
 import { coreArea, linearDensity } from '../../src/physics/construction.ts';
 import { materials } from '../../src/physics/materials.ts';
+import { highestFrequency, strengthBounds } from '../../src/physics/highest-pitch.ts';
 import {
   CAUTION_SHARE,
   coreStress,
-  highestFrequency,
   minimumStrength,
   minimumStrengthTable,
   strainState,
-  strengthBounds,
   strengthShare,
 } from '../../src/physics/strength.ts';
 import { noteFrequency } from '../../src/physics/pitch.ts';

@@ -4,6 +4,8 @@ import {
   feltThresholds,
   fromThousandths,
   INCH,
+  materialNames,
+  materialNotes,
   materials,
   nylonLosses,
   POUND,
@@ -15,6 +17,7 @@ import {
   wireToleranceSource,
   type Constant,
   type Material,
+  type MaterialId,
   type SourceStatus,
 } from '../../physics/index.ts';
 import { source } from '../sources.ts';
@@ -45,10 +48,10 @@ const entry = (c: Constant, unit: number, digits: number): Entry => ({
   status: c.status,
 });
 
-export const materialLines: readonly MaterialLine[] = Object.values<Material>(materials).map(
-  (m) => ({
-    name: m.name,
-    note: m.note,
+export const materialLines: readonly MaterialLine[] = Object.entries<Material>(materials).map(
+  ([id, m]) => ({
+    name: materialNames[id as MaterialId],
+    note: materialNotes[id as MaterialId],
     density: entry(m.density, 1, 0),
     modulus: entry(m.modulus, 1e9, 1),
     strength: m.strength && entry(m.strength, 1e6, 0),

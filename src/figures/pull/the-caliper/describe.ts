@@ -3,7 +3,7 @@ import { letteredDensity, formatShare } from '../../../instrument/format.ts';
 import type { Units } from '../../../instrument/schema.ts';
 import {
   inches,
-  material,
+  materialNames,
   millimetres,
   thousandths,
   type PlainString,
@@ -26,7 +26,7 @@ export function toleranceText({ tolerance, massTolerance }: Measured): string {
 }
 
 export const materialName = (wire: PlainString): string =>
-  wire.material === 'musicWire' ? 'steel' : (material(wire.material).name.split(/[ ,]/)[0] ?? '');
+  wire.material === 'musicWire' ? 'steel' : (materialNames[wire.material].split(/[ ,]/)[0] ?? '');
 
 export function describe(wire: PlainString, at: Measured, units: Units): string {
   const own = at.diameter === wire.diameter ? '' : `, its own ${thousandthsText(wire.diameter)}`;

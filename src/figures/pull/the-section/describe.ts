@@ -8,11 +8,11 @@ import {
 } from '../../../instrument/format.ts';
 import type { Units } from '../../../instrument/schema.ts';
 import type { WoundPull } from '../../../instrument/wound-in-hand.ts';
-import { material, type MaterialId } from '../../../physics/index.ts';
+import { materialNames, type MaterialId } from '../../../physics/index.ts';
 import { heavier, makeOf, weighed } from './make.ts';
 
 /** A material's name without what stands in brackets behind it. */
-export const nameOf = (id: MaterialId): string => material(id).name.replace(/ \(.*$/, '');
+export const nameOf = (id: MaterialId): string => materialNames[id].replace(/ \(.*$/, '');
 
 export const wrapShare = ({ construction }: Pick<WoundPull, 'construction'>): number => {
   const { wraps, whole } = weighed(construction);
