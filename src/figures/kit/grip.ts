@@ -1,6 +1,7 @@
 /**
- * What all handles have in common: one pointer holds it from the press to the release, Escape puts back what was there
- * before, as does a browser that takes the pointer away, and what the keys have changed is settled when the key comes up. What a place or a key means, the handle says.
+ * What all handles have in common: one pointer holds it from the press to the release; Escape puts back what was there
+ * before, and so does a browser that takes the pointer away; what the keys have changed is settled when the key comes up.
+ * What a place or a key means, the handle says.
  */
 import type { Attachment } from 'svelte/attachments';
 import { moving } from '../../instrument/moving.svelte.ts';
