@@ -61,6 +61,12 @@ const rooms: readonly Piece[] = [
     text: 'Describe what feels right and what is to be strung; get a stringing sheet with gauges that exist, their pull, and whether a hand could tell. Print it, copy a link, save it as CSV.',
   },
   {
+    page: 'Your book',
+    title: 'Your book',
+    url: href('book/'),
+    text: 'The instruments that you keep on this device: find, rename, duplicate, delete, save as a file, take in a file, back up, restore.',
+  },
+  {
     page: 'Course',
     title: 'The course',
     url: href('course/'),

@@ -16,7 +16,7 @@ export async function keepOwn(id: string, instrument: Instrument): Promise<strin
   }
   return (
     book.trouble &&
-    'This browser has no room to keep your instruments, or doesn’t allow it. Copy the link to come back to this one.'
+    'This browser has no room to keep your instruments, or doesn’t allow it. Open your book, at the foot of the page, and save it as a file.'
   );
 }
 
