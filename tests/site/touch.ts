@@ -117,22 +117,29 @@ export const groundOf = (handle: Locator) =>
 
 /** A point of a drawing from which no handle is near, with the drawing in the middle of the screen. */
 export async function besideHandles(stage: Locator): Promise<Point> {
-  await centre(stage);
-  const free = await stage.evaluate((it) => {
-    const NEAR = 40;
-    const { left, top, right, bottom } = it.getBoundingClientRect();
-    const boxes = [...it.querySelectorAll('[data-handle], .grip')].map((e) =>
-      e.getBoundingClientRect(),
+  // On a busy machine a drawing may still be on its way to the middle, or a page be settling above it.
+  for (let tries = 0; tries < 20; tries += 1) {
+    await centre(stage);
+    const free = await stage.evaluate(pointBeside);
+    if (free) return free;
+    await stage.page().waitForTimeout(150);
+  }
+  throw new Error('the drawing has no room beside its handles');
+}
+
+/** Runs in the page. */
+function pointBeside(stage: Element): Point | undefined {
+  const NEAR = 40;
+  const { left, top, right, bottom } = stage.getBoundingClientRect();
+  const boxes = [...stage.querySelectorAll('[data-handle], .grip')].map((e) =>
+    e.getBoundingClientRect(),
+  );
+  const clear = (x: number, y: number) =>
+    boxes.every(
+      (b) => x < b.left - NEAR || x > b.right + NEAR || y < b.top - NEAR || y > b.bottom + NEAR,
     );
-    const clear = (x: number, y: number) =>
-      boxes.every(
-        (b) => x < b.left - NEAR || x > b.right + NEAR || y < b.top - NEAR || y > b.bottom + NEAR,
-      );
-    for (let y = Math.max(top, 200) + 10; y < Math.min(bottom, innerHeight - 200); y += 8) {
-      for (let x = left + 60; x < right - 60; x += 8) if (clear(x, y)) return { x, y };
-    }
-    return undefined;
-  });
-  if (!free) throw new Error('the drawing has no room beside its handles');
-  return free;
+  for (let y = Math.max(top, 200) + 10; y < Math.min(bottom, innerHeight - 200); y += 8) {
+    for (let x = left + 60; x < right - 60; x += 8) if (clear(x, y)) return { x, y };
+  }
+  return undefined;
 }
