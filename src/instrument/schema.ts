@@ -133,3 +133,9 @@ export type State = Readonlied<v.InferOutput<typeof stateSchema>>;
 export type Units = State['units'];
 
 export const isState = (value: unknown): value is State => v.safeParse(stateSchema, value).success;
+
+/** An instrument as the site can show it; undefined for one that only a newer version can. */
+export function readInstrument(value: unknown): Instrument | undefined {
+  const read = v.safeParse(instrumentSchema, value);
+  return read.success ? read.output : undefined;
+}

@@ -17,7 +17,14 @@ import {
 } from '../../src/components/reference/idealised.ts';
 import { constantLines, materialLines } from '../../src/components/reference/materials.ts';
 import { sheetOf, sheets } from '../../src/components/reference/sheets.ts';
-import { shareLines, strengthLines } from '../../src/components/reference/strength.ts';
+import {
+  across,
+  curves,
+  ksi,
+  shareLines,
+  strengthLines,
+  up,
+} from '../../src/components/reference/strength.ts';
 import {
   drawnSections,
   plainLines,
@@ -35,6 +42,9 @@ import {
   minimumStrengthTable,
   poundsPerInch,
   steelExpansion,
+  strengthFits,
+  minimumStrength,
+  fromThousandths,
 } from '../../src/physics/index.ts';
 
 describe('materials', () => {
@@ -78,6 +88,36 @@ describe('unit weights', () => {
 });
 
 describe('strength', () => {
+  test('the drawn lines pass through the module’s values: read back through the drawing’s scales', () => {
+    const read = (path: string) =>
+      [...path.matchAll(/[ML]([\d.]+),([\d.]+)/g)].map(([, x, y]) => ({
+        thou: across.invert(Number(x)),
+        strength: up.invert(Number(y)),
+      }));
+    const drawn = [
+      { path: curves.minimum, at: (d: number) => minimumStrength(d) ?? NaN },
+      ...curves.fits.map(({ path, source }) => ({
+        path,
+        at: strengthFits.find((fit) => fit.source === source)?.at ?? (() => NaN),
+      })),
+    ];
+    expect(drawn).toHaveLength(3);
+    for (const { path, at } of drawn) {
+      const points = read(path);
+      expect(points.length).toBeGreaterThan(60);
+      // A tenth of a thousandth part of the box is what the path is rounded to.
+      for (const { thou, strength } of points)
+        expect(Math.abs(strength - ksi(at(fromThousandths(thou))))).toBeLessThan(0.05);
+    }
+  });
+
+  test('its axes are lettered at round numbers inside it', () => {
+    expect(curves.across.map(({ label }) => label)).toEqual(
+      [8, 10, 12, 14, 16, 18, 20, 22, 24, 26].map(String),
+    );
+    expect(curves.up.map(({ label }) => label)).toEqual([340, 360, 380, 400, 420].map(String));
+  });
+
   test('has the lines of the table, and the first fit lies above each', () => {
     expect(strengthLines).toHaveLength(minimumStrengthTable.length);
     for (const { fits } of strengthLines) expect(fits[0]).toMatch(/^\+[12]\.\d$/);

@@ -12,7 +12,7 @@ interface Room {
   readonly packages: readonly string[] | true;
 }
 
-const drawing = ['svelte', 'd3-array', 'd3-scale', 'd3-shape', 'lean-qr'];
+const drawing = ['svelte', 'd3-scale', 'd3-shape', 'lean-qr'];
 
 /**
  * Arrows point one way. A room may always import from itself; Astro's own modules count as packages. The data and the

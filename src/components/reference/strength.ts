@@ -1,4 +1,7 @@
 /** Strength by diameter as lines and as curves, and what common strings reach of it. */
+import { scaleLinear } from 'd3-scale';
+import { line } from 'd3-shape';
+
 import { formatGauge, formatNote } from '../../instrument/format.ts';
 import { pullsOf } from '../../instrument/pulls.ts';
 import { workshop } from '../../instrument/workshop.ts';
@@ -115,19 +118,24 @@ export const cautionPercent = `${(100 * CAUTION_SHARE).toFixed(0)}\u00a0%`;
 /** The drawing's span: gauges in thousandths across, strength in ksi up. */
 export const span = { left: 7, right: 27, low: 330, high: 420 } as const;
 
-const across = (thou: number): number => (1000 * (thou - span.left)) / (span.right - span.left);
-const up = (value: number): number => (1000 * (span.high - value)) / (span.high - span.low);
+const BOX = 1000;
+export const across = scaleLinear([span.left, span.right], [0, BOX]);
+export const up = scaleLinear([span.low, span.high], [BOX, 0]);
 const first = thousandths(minimumStrengthTable[0]?.diameter ?? NaN);
 const last = thousandths(minimumStrengthTable.at(-1)?.diameter ?? NaN);
 const STEPS = 72;
 
 function pathOf(at: (diameter: number) => number | undefined): string {
+  const drawn = line<{ thou: number; value: number | undefined }>()
+    .defined(({ value }) => value !== undefined)
+    .x(({ thou }) => across(thou))
+    .y(({ value }) => up(ksi(value ?? NaN)))
+    .digits(1);
   const points = Array.from({ length: STEPS + 1 }, (_, i) => {
     const thou = first + ((last - first) * i) / STEPS;
-    const value = at(fromThousandths(thou));
-    return value === undefined ? '' : `${across(thou).toFixed(1)} ${up(ksi(value)).toFixed(1)}`;
+    return { thou, value: at(fromThousandths(thou)) };
   });
-  return `M${points.filter(Boolean).join('L')}`;
+  return drawn(points) ?? '';
 }
 
 /** Curves and points in a box of 1000 by 1000. */
@@ -138,11 +146,11 @@ export const curves = {
     x: across(thousandths(diameter)),
     y: up(ksi(strength)),
   })),
-  across: [8, 10, 12, 14, 16, 18, 20, 22, 24, 26].map((thou) => ({
+  across: across.ticks(10).map((thou) => ({
     label: String(thou),
     at: across(thou) / 10,
   })),
-  up: [340, 360, 380, 400, 420].map((value) => ({
+  up: up.ticks(5).map((value) => ({
     label: String(value),
     other: ((value * KSI) / 1e9).toFixed(2),
     at: up(value) / 10,
