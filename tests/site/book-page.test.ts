@@ -22,6 +22,8 @@ const entries = (page: Page) => page.locator('main li[aria-label]');
 const names = (page: Page) =>
   entries(page).evaluateAll((all) => all.map((each) => each.getAttribute('aria-label')));
 
+const opened = (page: Page) => page.getByRole('button', { name: 'Open the book' }).click();
+
 /** A reader who has kept these, each from a link, on the page of the book. */
 async function kept(all: readonly string[], view = desktop) {
   const visit = await open(browser, `${inject('origin')}bench/`, { viewport: view });
@@ -35,6 +37,7 @@ async function kept(all: readonly string[], view = desktop) {
     await page.waitForTimeout(600);
   }
   await page.goto(`${inject('origin')}book/`);
+  await opened(page);
   await expect.poll(() => entries(page).count()).toBe(all.length);
   return visit;
 }
@@ -60,6 +63,7 @@ test('what was kept is found, renamed, noted, duplicated, and deleted with a way
   await expect.poll(() => entries(page).count()).toBe(3);
 
   await page.reload();
+  await opened(page);
   await expect.poll(() => entries(page).count()).toBe(3);
   const again = page.getByRole('listitem', { name: 'Red knot', exact: true });
   expect(await again.getByLabel('Owner’s reference').inputValue()).toBe('Ticket 12');
@@ -85,6 +89,7 @@ test('its file brings all of it to an empty device, and a foreign file is refuse
   await close();
 
   const other = await open(browser, `${inject('origin')}book/`, { viewport: phone });
+  await opened(other.page);
   const file = (name: string, content: string) => ({
     name,
     mimeType: 'application/json',
