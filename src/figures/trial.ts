@@ -89,6 +89,14 @@ export const withoutTrial = (state: State): State => {
   return { ...state, trial: { string, ...(drawn && { drawn }) } };
 };
 
+/** The state with the tried length made the instrument's own, its bass side in proportion. */
+export function withLengthKept(state: State): State {
+  const ratio = lengthRatioOf(state);
+  const { treble, bass } = state.mine.scale;
+  const scale = { treble: treble * ratio, bass: bass * ratio };
+  return { ...withoutTrial(state), mine: { ...state.mine, scale } };
+}
+
 export const isTrying = ({ trial }: State): boolean =>
   trial.length !== undefined || trial.note !== undefined || trial.gauge !== undefined;
 

@@ -1,5 +1,5 @@
 /** Reads a figure's drawing back out of its HTML, as the server renders it: where its marks stand, and what they say. */
-import type { Element, Root } from 'hast';
+import type { Element, Root, RootContent } from 'hast';
 import { fromHtml } from 'hast-util-from-html';
 import type { Component } from 'svelte';
 import { render } from 'svelte/server';
@@ -32,8 +32,10 @@ export function drawn(part: Component, props: object): Drawn {
 }
 
 type Node = Root | Element;
-const childrenOf = (node: Node): Element[] =>
-  node.children.filter((child): child is Element => child.type === 'element');
+function childrenOf(node: Node): Element[] {
+  const children: readonly RootContent[] = node.children;
+  return children.filter((child) => child.type === 'element');
+}
 
 /** Every element within that is accepted, in the order of the page. */
 export const all = (node: Node, accept: (element: Element) => boolean): Element[] =>

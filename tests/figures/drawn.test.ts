@@ -11,7 +11,7 @@ import { drawnRanges, type DrawnName } from '../../src/instrument/drawn.ts';
 import { heightRange } from '../../src/instrument/intoned.ts';
 import { limits } from '../../src/instrument/limits.ts';
 import type { State } from '../../src/instrument/schema.ts';
-import { initialState } from '../../src/instrument/workshop.ts';
+import { initialState, workshopInstrument } from '../../src/instrument/workshop.ts';
 import { MOST_BEYOND, proposed } from '../../src/figures/feel/whole-string/slip.ts';
 import { mostTurns } from '../../src/figures/consequences/the-bridge/moments.ts';
 import { MOST_FRETS } from '../../src/figures/pull/the-capo/capo.ts';
@@ -22,7 +22,13 @@ import { notes } from '../../src/figures/feel/recorded-string/recorded.ts';
 import { wrapMaterials } from '../../src/figures/pull/the-section/make.ts';
 import { reach as octaves } from '../../src/figures/pull/slide-rule/rules.ts';
 import { reach as stairs } from '../../src/figures/pull/the-stairs/stairs.ts';
-import { unlessUsual, withDrawn, withoutTrial, withTrial } from '../../src/figures/trial.ts';
+import {
+  unlessUsual,
+  withDrawn,
+  withLengthKept,
+  withoutTrial,
+  withTrial,
+} from '../../src/figures/trial.ts';
 import { reach as vice } from '../../src/figures/pull/the-vice/vice.ts';
 
 it.each<[DrawnName, { min: number; max: number }]>([
@@ -81,6 +87,16 @@ it('keeps what drawings try when the instrument is as it was again', () => {
   expect(back.trial.length).toBeUndefined();
   expect(drawnOf(back)).toEqual(drawnOf(tried));
   expect(withoutTrial(withTrial(initialState, { length: 0.6 })).trial).toEqual(initialState.trial);
+});
+
+it('keeps a tried length on both sides of the instrument, and tries nothing more', () => {
+  const mine = workshopInstrument('avocet');
+  const length = mine.scale.treble * 0.96;
+  const kept = withLengthKept(withTrial({ ...tried, mine }, { length, note: 'D4' }));
+  expect(kept.mine.scale.treble).toBeCloseTo(length, 12);
+  expect(kept.mine.scale.bass).toBeCloseTo(mine.scale.bass * 0.96, 12);
+  expect(kept.mine.strings).toBe(mine.strings);
+  expect(kept.trial).toEqual(withoutTrial(tried).trial);
 });
 
 it('is the same state when nothing changes, and carries nothing when all is taken back', () => {
