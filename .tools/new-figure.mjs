@@ -34,7 +34,7 @@ const component = (
 
   // Lines and handles follow every step; letters, numbers and words follow what is told.
   const hand = $derived(lengthHand(figure.state));
-  const told = $derived(lengthHand(figure.lettered));
+  const told = $derived(lengthHand(figure.told));
 
   const move = (metres: number): void => figure.set(setLength(figure.state, metres));
   const done = (): void => {
@@ -48,7 +48,7 @@ const component = (
 </script>
 
 <div class="${id}" {@attach figure.watch}>
-  <Stage width={frame.width} height={frame.height} summary={describe(figure.lettered)}>
+  <Stage width={frame.width} height={frame.height} summary={describe(figure.told)}>
     <line class="string" x1={frame.nut} x2={across(hand.value)} y1={frame.string} y2={frame.string} />
     <text x={frame.nut} y={frame.words}>{told.text}</text>
     {#snippet over()}

@@ -16,7 +16,7 @@ class Store extends Held {
   #opened = false;
 
   /** What words and numbers tell: `state`, but in a drag at every beat only. */
-  get lettered(): State {
+  get told(): State {
     return atBeat(() => this.state);
   }
 

@@ -41,7 +41,7 @@ afterEach(() => {
 });
 
 it('words follow a drag some times a second, and tell at its end where it came to', () => {
-  const told = watch(() => store.lettered.trial.length);
+  const told = watch(() => store.told.trial.length);
   const drawn = watch(() => store.state.trial.length);
   moving.begin();
   const lengths = Array.from({ length: 60 }, (_, i) => 0.6 + i / 1000);
@@ -60,7 +60,7 @@ it('words follow a drag some times a second, and tell at its end where it came t
 });
 
 it('words follow keys and typing at once', () => {
-  const told = watch(() => store.lettered.trial.length);
+  const told = watch(() => store.told.trial.length);
   store.set(withLength(0.7));
   flushSync();
   store.set(withLength(0.71));

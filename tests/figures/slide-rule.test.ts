@@ -64,8 +64,8 @@ describe('the slide rule', () => {
   it('puts its marks within its ends, half at the left and double at the right', () => {
     expect(along(reach.min)).toBe(sheet.left);
     expect(along(reach.max)).toBe(sheet.right);
-    for (const [exponent, { lettered, plain }] of Object.entries(marks)) {
-      for (const value of [...lettered.map(([v]) => v), ...plain]) {
+    for (const [exponent, { numbered, plain }] of Object.entries(marks)) {
+      for (const value of [...numbered.map(([v]) => v), ...plain]) {
         const octaves = Math.log2(value) / Number(exponent);
         expect(octaves).toBeGreaterThanOrEqual(reach.min);
         expect(octaves).toBeLessThanOrEqual(reach.max);

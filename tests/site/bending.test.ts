@@ -11,7 +11,7 @@ import { pullsOf } from '../../src/instrument/pulls.ts';
 import { workshopInstrument } from '../../src/instrument/workshop.ts';
 import * as physics from '../../src/physics/index.ts';
 import { pressKey, sliderValue } from './kit.ts';
-import { chapterOnce, drags, lettered, refused, typed } from './one-chapter.ts';
+import { chapterOnce, drags, toldBy, refused, typed } from './one-chapter.ts';
 
 const page = chapterOnce('bending');
 const board = () => page().locator('#bending');
@@ -128,12 +128,12 @@ test('lengths beyond nut and saddle lengthen the bend, unless they are held', as
     const { travel } = bent({ ends });
     return `slipping ${inches(travel)}, ${formatDifference(travel / bent().travel - 1)}`;
   };
-  expect(await lettered(whole())).toContain(slipping({ beyondNut: 0.1, beyondSaddle: 0.05 }));
+  expect(await toldBy(whole())).toContain(slipping({ beyondNut: 0.1, beyondSaddle: 0.05 }));
   await whole().getByRole('checkbox', { name: 'slips over the saddle' }).uncheck();
-  expect(await lettered(whole())).toContain(slipping({ beyondNut: 0.1, beyondSaddle: 0 }));
+  expect(await toldBy(whole())).toContain(slipping({ beyondNut: 0.1, beyondSaddle: 0 }));
   const post = whole().locator('[data-handle="beyond-nut"]');
   await pressKey(post, 'End');
-  expect(await lettered(whole())).toContain(slipping({ beyondNut: 0.2, beyondSaddle: 0 }));
+  expect(await toldBy(whole())).toContain(slipping({ beyondNut: 0.2, beyondSaddle: 0 }));
   await whole().getByRole('checkbox', { name: 'slips over the saddle' }).check();
   await refused(whole(), 'Beyond the nut', '12 in', /From 0\.00.in to 7\.87.in/);
 });
@@ -147,5 +147,5 @@ test.each(drags)('the post dragged with %s takes the bend with it', async (_, dr
   const { now } = await sliderValue(post);
   expect(now).toBeGreaterThan(0.105);
   const { travel } = bent({ ends: { beyondNut: now, beyondSaddle: 0.05 } });
-  expect((await lettered(whole())).join(' ')).toContain(`slipping ${inches(travel)}`);
+  expect((await toldBy(whole())).join(' ')).toContain(`slipping ${inches(travel)}`);
 });

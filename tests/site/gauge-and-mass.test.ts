@@ -6,7 +6,7 @@ import { pullsOf } from '../../src/instrument/pulls.ts';
 import { workshopInstrument } from '../../src/instrument/workshop.ts';
 import * as physics from '../../src/physics/index.ts';
 import { pressKey, sliderValue } from './kit.ts';
-import { chapterOnce, drags, lettered, refused, typed } from './one-chapter.ts';
+import { chapterOnce, drags, toldBy, refused, typed } from './one-chapter.ts';
 
 const page = chapterOnce('gauge-and-mass');
 const caliper = () => page().locator('#the-caliper');
@@ -30,18 +30,18 @@ test.each(drags)('the jaw dragged with %s weighs the wire as the module does', a
   await drag(jaw(), { x: 36 });
   const { now } = await sliderValue(jaw());
   expect(now).toBeGreaterThan(10.5);
-  expect(await lettered(caliper())).toEqual(expect.arrayContaining(wire(now)));
+  expect(await toldBy(caliper())).toEqual(expect.arrayContaining(wire(now)));
 });
 
 test('keys and the field open the jaws; beyond them an answer stands at the field', async () => {
   await typed(caliper(), 'Diameter', '0.3 mm');
   const { now } = await sliderValue(jaw());
   expect(now).toBeCloseTo(physics.thousandths(0.0003), 4);
-  expect(await lettered(caliper())).toEqual(expect.arrayContaining(wire(now)));
+  expect(await toldBy(caliper())).toEqual(expect.arrayContaining(wire(now)));
   await typed(caliper(), 'Diameter', '10');
   await pressKey(jaw(), 'PageUp');
   await pressKey(jaw(), 'Shift+ArrowLeft');
-  expect(await lettered(caliper())).toEqual(expect.arrayContaining(wire(11.9)));
+  expect(await toldBy(caliper())).toEqual(expect.arrayContaining(wire(11.9)));
   await refused(caliper(), 'Diameter', '17', /from 6 to 16 thousandths/);
 });
 
@@ -67,17 +67,17 @@ test.each(drags)('the wanted pull dragged with %s goes to the nearest gauge', as
   await drag(wanted(), { y: -40 });
   const { now } = await sliderValue(wanted());
   expect(now).toBeGreaterThan(1.05);
-  expect(await lettered(stairs())).toEqual(expect.arrayContaining(nearest(now)));
+  expect(await toldBy(stairs())).toEqual(expect.arrayContaining(nearest(now)));
 });
 
 test('keys and the field climb the stairs, and the way back leads to the own gauge', async () => {
   await typed(stairs(), 'Wanted pull', '14 lb');
   const { now } = await sliderValue(wanted());
   expect(now).toBeCloseTo(physics.fromPoundsForce(14) / string.tension, 6);
-  expect(await lettered(stairs())).toEqual(expect.arrayContaining(nearest(now)));
+  expect(await toldBy(stairs())).toEqual(expect.arrayContaining(nearest(now)));
   await pressKey(wanted(), 'End');
-  expect(await lettered(stairs())).toEqual(expect.arrayContaining(nearest(1.3)));
+  expect(await toldBy(stairs())).toEqual(expect.arrayContaining(nearest(1.3)));
   await stairs().getByRole('button', { name: 'Back to 10' }).click();
-  expect(await lettered(stairs())).toEqual(expect.arrayContaining(nearest(1)));
+  expect(await toldBy(stairs())).toEqual(expect.arrayContaining(nearest(1)));
   await refused(stairs(), 'Wanted pull', '40 lb', /from 11\.4.lb to 21\.2.lb/);
 });

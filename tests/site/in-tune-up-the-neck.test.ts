@@ -43,9 +43,9 @@ test.each([
   await drag(flags.handle('setback'), { x });
   expect(Math.sign((await setback()) - before)).toBe(way);
   expect(await together()).toBe(await expected());
-  const lettered = await flags.figure.locator('text.cents:visible').allTextContents();
+  const told = await flags.figure.locator('text.cents:visible').allTextContents();
   for (const [i, fret] of [1, 3, 5, 7, 9, 12, 15].entries())
-    expect(lettered[i], `fret ${fret}`).toBe(await expected(fret));
+    expect(told[i], `fret ${fret}`).toBe(await expected(fret));
 });
 
 test('keys move it by tenths of a millimetre, to the ends of the drawing', async () => {

@@ -23,8 +23,8 @@ export const drags = [
   ['a finger', dragWithFinger],
 ] as const;
 
-/** What a figure's drawing letters, line by line, as it is shown. */
-export async function lettered(figure: Locator): Promise<string[]> {
+/** What a figure’s drawing tells, line by line, as it is shown. */
+export async function toldBy(figure: Locator): Promise<string[]> {
   const texts = await figure.locator('.stage text:visible').allTextContents();
   return texts.map((text) => text.replace(/[ \t\n]+/g, ' ').trim());
 }

@@ -6,7 +6,7 @@ import { pullsOf } from '../../src/instrument/pulls.ts';
 import { workshopInstrument } from '../../src/instrument/workshop.ts';
 import * as physics from '../../src/physics/index.ts';
 import { pressKey, sliderValue } from './kit.ts';
-import { chapterOnce, drags, lettered, refused, typed } from './one-chapter.ts';
+import { chapterOnce, drags, toldBy, refused, typed } from './one-chapter.ts';
 
 const page = chapterOnce('pitch');
 const octave = () => page().locator('#the-octave');
@@ -22,7 +22,7 @@ const at = (note: number): number => {
   return physics.tension({ ...string, frequency });
 };
 
-/** The pull and its factor as they are lettered, and the arm's length in units of the drawing. */
+/** The pull and its factor as they are told, and the arm's length in units of the drawing. */
 async function arm() {
   const [pull, factor] = await octave().locator('text.pencil').allTextContents();
   const turned = await octave().locator('g.arm').getAttribute('transform');
@@ -89,15 +89,15 @@ test.each(drags)(
     await drag(clamp(), { x: 90 });
     const fret = Number(/fret (\d+)/.exec((await sliderValue(clamp())).text)?.[1]);
     expect(fret).toBeGreaterThan(2);
-    expect(await lettered(capo())).toEqual(expect.arrayContaining(clamped(fret)));
+    expect(await toldBy(capo())).toEqual(expect.arrayContaining(clamped(fret)));
   },
 );
 
 test('keys and the field set the capo too; there is no thirteenth fret for it', async () => {
   await typed(capo(), 'Capo at fret', '5');
-  expect(await lettered(capo())).toEqual(expect.arrayContaining(clamped(5)));
+  expect(await toldBy(capo())).toEqual(expect.arrayContaining(clamped(5)));
   await pressKey(clamp(), 'ArrowRight');
-  expect(await lettered(capo())).toEqual(expect.arrayContaining(clamped(6)));
+  expect(await toldBy(capo())).toEqual(expect.arrayContaining(clamped(6)));
   await pressKey(clamp(), 'Home');
   expect((await sliderValue(clamp())).text).toBe('no capo');
   await refused(capo(), 'Capo at fret', '13', /from 0 for none to 12/);

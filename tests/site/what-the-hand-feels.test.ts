@@ -5,7 +5,7 @@ import { pullsOf } from '../../src/instrument/pulls.ts';
 import { workshopInstrument } from '../../src/instrument/workshop.ts';
 import * as physics from '../../src/physics/index.ts';
 import { pressKey, sliderValue } from './kit.ts';
-import { chapterOnce, drags, lettered, refused, typed } from './one-chapter.ts';
+import { chapterOnce, drags, toldBy, refused, typed } from './one-chapter.ts';
 
 const page = chapterOnce('what-the-hand-feels');
 const rulers = () => page().locator('#three-rulers');
@@ -86,14 +86,14 @@ test.each(drags)('the finger dragged with %s needs what the slopes ask for', asy
   const stiffness = physics.lateralStiffness({ ...own, at: own.speakingLength - now });
   const push = formatForce(0.001 * stiffness, 'in-lb');
   expect(text).toContain(push);
-  expect(await lettered(place())).toContain(push);
+  expect(await toldBy(place())).toContain(push);
 });
 
 test('the finger’s place is keyed and typed', async () => {
   await place().getByRole('button', { name: 'To the middle' }).click();
   const quarter = 0.001 * physics.lateralStiffness({ ...own, at: 0.75 * own.speakingLength });
   await typed(place(), 'From the nut', String(25.5 / 4));
-  expect(await lettered(place())).toContain(formatForce(quarter, 'in-lb'));
+  expect(await toldBy(place())).toContain(formatForce(quarter, 'in-lb'));
   await pressKey(finger(), 'Home');
   const { now, min } = await sliderValue(finger());
   expect(now).toBe(min);

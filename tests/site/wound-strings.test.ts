@@ -6,7 +6,7 @@ import { pullsOf } from '../../src/instrument/pulls.ts';
 import { workshopInstrument } from '../../src/instrument/workshop.ts';
 import * as physics from '../../src/physics/index.ts';
 import { pressKey, sliderValue } from './kit.ts';
-import { chapterOnce, drags, lettered, refused, typed } from './one-chapter.ts';
+import { chapterOnce, drags, toldBy, refused, typed } from './one-chapter.ts';
 
 const page = chapterOnce('wound-strings');
 const vice = () => page().locator('#the-vice');
@@ -48,24 +48,24 @@ test.each(drags)('core and wrap dragged with %s weigh what the module says', asy
   await drag(handle('core'), { x: -12 });
   const core = (await sliderValue(handle('core'))).now;
   expect(core).toBeLessThan(Number(OWN));
-  expect(await lettered(section())).toEqual(expect.arrayContaining(taken(core, 26)));
+  expect(await toldBy(section())).toEqual(expect.arrayContaining(taken(core, 26)));
   await drag(handle('outer'), { x: -14 });
   const outer = (await sliderValue(handle('outer'))).now;
   expect(outer).toBeLessThan(26);
-  expect(await lettered(section())).toEqual(expect.arrayContaining(taken(core, outer)));
+  expect(await toldBy(section())).toEqual(expect.arrayContaining(taken(core, outer)));
 });
 
 test('keys and fields make the string too, and it can be put back', async () => {
   await asItIs();
   await typed(section(), 'Core', '11.5');
-  expect(await lettered(section())).toEqual(expect.arrayContaining(taken(11.5, 26)));
+  expect(await toldBy(section())).toEqual(expect.arrayContaining(taken(11.5, 26)));
   await pressKey(handle('core'), 'PageUp');
-  expect(await lettered(section())).toEqual(expect.arrayContaining(taken(12.5, 26)));
+  expect(await toldBy(section())).toEqual(expect.arrayContaining(taken(12.5, 26)));
   await typed(section(), 'Over the wrap', '25');
-  expect(await lettered(section())).toEqual(expect.arrayContaining(taken(12.5, 25)));
+  expect(await toldBy(section())).toEqual(expect.arrayContaining(taken(12.5, 25)));
   await refused(section(), 'Core', '30', /from [\d.]+ to [\d.]+ thousandths/);
   await back().click();
-  expect(await lettered(section())).toEqual(expect.arrayContaining(taken(Number(OWN), 26)));
+  expect(await toldBy(section())).toEqual(expect.arrayContaining(taken(Number(OWN), 26)));
   expect(await back().isDisabled()).toBe(true);
 });
 
@@ -75,9 +75,9 @@ function droop(c: physics.Construction, length: number): number {
   return length * (a / 3 - (4 * a ** 3) / 105);
 }
 
-/** The two droops that are lettered, in inches: plain and wound. */
+/** The two droops that are told, in inches: plain and wound. */
 const droops = async (): Promise<number[]> =>
-  (await lettered(vice())).filter((text) => /^\d+\.\d\d.in$/.test(text)).map(Number.parseFloat);
+  (await toldBy(vice())).filter((text) => /^\d+\.\d\d.in$/.test(text)).map(Number.parseFloat);
 
 const plain = { kind: 'plain', diameter: wound.diameter, material: 'musicWire' } as const;
 
@@ -101,7 +101,7 @@ test.each(drags)(
     await drag(free(), { x: 100 });
     const { now, text } = await sliderValue(free());
     expect(now).toBeGreaterThan(0.04);
-    expect(await lettered(vice())).toContain(`${text} free`);
+    expect(await toldBy(vice())).toContain(`${text} free`);
     const [stiff = NaN, soft = NaN] = await droops();
     expect(stiff).toBeCloseTo(physics.inches(droop(plain, now)), 2);
     expect(soft).toBeGreaterThan(before[1] ?? NaN);

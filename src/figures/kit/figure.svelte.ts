@@ -4,8 +4,8 @@ import type { Units } from '../../instrument/schema.ts';
 import { Follower } from './follower.svelte.ts';
 
 export class Figure extends Follower {
-  /** In which the figure is lettered; derived, so that a step of a drag that leaves them alone wakes nobody. */
-  readonly units: Units = $derived(this.lettered.units);
+  /** In which the figure tells its numbers; derived, so that a step of a drag that leaves them alone wakes nobody. */
+  readonly units: Units = $derived(this.told.units);
   /** What is spoken once a drag has ended; `Said` speaks it. */
   said = $state('');
 }

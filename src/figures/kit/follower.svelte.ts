@@ -16,15 +16,15 @@ export class Follower {
     // Whoever makes the next state out of this one needs it as it is.
     if (!$effect.tracking()) return store.state;
     if (!this.#seen) return store.settled;
-    return moving.any && moving.by && moving.by !== this ? store.lettered : store.state;
+    return moving.any && moving.by && moving.by !== this ? store.told : store.state;
   }
 
   get settled(): State {
     return store.settled;
   }
 
-  get lettered(): State {
-    return this.#seen ? store.lettered : store.settled;
+  get told(): State {
+    return this.#seen ? store.told : store.settled;
   }
 
   set(next: State): void {

@@ -40,7 +40,7 @@ export type { Plan };
 /** Frets that carry a flag. */
 export const FRETS = 15;
 /** Frets whose flags are lettered with their cents. */
-export const lettered: readonly number[] = [1, 3, 5, 7, 9, 12, 15];
+export const numbered: readonly number[] = [1, 3, 5, 7, 9, 12, 15];
 
 /** Along, of a fret: the same for every scale, since frets stand at shares of it. */
 export function fretX({ nut, end }: Plan, fret: number): number {

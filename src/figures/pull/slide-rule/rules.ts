@@ -64,15 +64,15 @@ export function rulesOf(state: State): readonly Rule[] {
 /** Half to double, as far as the rules reach. */
 export const reach = { min: -1, max: 1 } as const;
 
-/** Marks of a logarithmic scale from half to double, and from a quarter to four times; the lettered ones first. */
+/** Marks of a logarithmic scale from half to double, and from a quarter to four times; the numbered ones first. */
 export const marks: Readonly<
   Record<
     number,
-    { readonly lettered: readonly (readonly [number, string])[]; readonly plain: readonly number[] }
+    { readonly numbered: readonly (readonly [number, string])[]; readonly plain: readonly number[] }
   >
 > = {
   1: {
-    lettered: [
+    numbered: [
       [0.5, '½'],
       [1, '1'],
       [2, '2'],
@@ -80,7 +80,7 @@ export const marks: Readonly<
     plain: [0.6, 0.7, 0.8, 0.9, 1.1, 1.2, 1.3, 1.4, 1.5, 1.6, 1.7, 1.8, 1.9],
   },
   2: {
-    lettered: [
+    numbered: [
       [0.25, '¼'],
       [0.5, '½'],
       [1, '1'],

@@ -46,7 +46,7 @@ export function flightOf(
 const WIDE = 6.6;
 
 /** Which gauges have room for their number below the floor: the one in hand first, then from left to right. */
-export function lettered(
+export function numbered(
   gauges: readonly number[],
   first: number,
   along: (gauge: number) => number,
