@@ -4,18 +4,18 @@
  */
 import { describe, expect, test } from 'vitest';
 
-import FeltStrip from '../../src/figures/bench/FeltStrip.svelte';
-import Bending from '../../src/figures/feel/bending/Bending.svelte';
-import ThreeRulers from '../../src/figures/feel/three-rulers/ThreeRulers.svelte';
-import Monochord from '../../src/figures/pull/monochord/Monochord.svelte';
-import TheNeck from '../../src/figures/pull/the-neck/TheNeck.svelte';
-import { compared, comparedPlan } from '../../src/instrument/pair.ts';
-import { lengthOf, pullsOf } from '../../src/instrument/pulls.ts';
-import { pushedTo } from '../../src/instrument/pushed.ts';
-import { initialState, workshopInstrument } from '../../src/instrument/workshop.ts';
-import type { State, Units } from '../../src/instrument/schema.ts';
-import { FELT_HIGH, FELT_LOW, feltThresholds, compareFeel } from '../../src/physics/index.ts';
-import { exactView } from '../../src/figures/feel/three-rulers/feel.ts';
+import FeltStrip from '../../../src/figures/bench/FeltStrip.svelte';
+import Bending from '../../../src/figures/feel/bending/Bending.svelte';
+import ThreeRulers from '../../../src/figures/feel/three-rulers/ThreeRulers.svelte';
+import Monochord from '../../../src/figures/pull/monochord/Monochord.svelte';
+import TheNeck from '../../../src/figures/pull/the-neck/TheNeck.svelte';
+import { compared, comparedPlan } from '../../../src/instrument/pair.ts';
+import { lengthOf, pullsOf } from '../../../src/instrument/pulls.ts';
+import { pushedTo } from '../../../src/instrument/pushed.ts';
+import { initialState, workshopInstrument } from '../../../src/instrument/workshop.ts';
+import type { State, Units } from '../../../src/instrument/schema.ts';
+import { FELT_HIGH, FELT_LOW, feltThresholds, compareFeel } from '../../../src/physics/index.ts';
+import { exactView } from '../../../src/figures/feel/three-rulers/feel.ts';
 import {
   all,
   attribute,
@@ -28,7 +28,7 @@ import {
   parts,
   textOf,
   type Drawn,
-} from './drawn-marks.ts';
+} from './drawn.ts';
 
 const instruments = ['redshank', 'godwit', 'avocet'] as const;
 const stateOf = (id: string): State => ({ ...initialState, mine: workshopInstrument(id) });

@@ -4,8 +4,8 @@ import { fromHtml } from 'hast-util-from-html';
 import type { Component } from 'svelte';
 import { render } from 'svelte/server';
 
-import { held } from '../../src/instrument/store.svelte.ts';
-import type { State } from '../../src/instrument/schema.ts';
+import { held } from '../../../src/instrument/store.svelte.ts';
+import type { State } from '../../../src/instrument/schema.ts';
 
 export type Point = readonly [x: number, y: number];
 export interface Drawn {

@@ -4,13 +4,13 @@
  */
 import { describe, expect, test } from 'vitest';
 
-import Necks from '../../src/figures/bench/Necks.svelte';
-import Bending from '../../src/figures/feel/bending/Bending.svelte';
-import Monochord from '../../src/figures/pull/monochord/Monochord.svelte';
-import TheNeck from '../../src/figures/pull/the-neck/TheNeck.svelte';
-import { initialState, workshopInstrument } from '../../src/instrument/workshop.ts';
-import type { State } from '../../src/instrument/schema.ts';
-import { drawnWith, hasClass, all, linesOf, marks, only, type Point } from './drawn-marks.ts';
+import Necks from '../../../src/figures/bench/Necks.svelte';
+import Bending from '../../../src/figures/feel/bending/Bending.svelte';
+import Monochord from '../../../src/figures/pull/monochord/Monochord.svelte';
+import TheNeck from '../../../src/figures/pull/the-neck/TheNeck.svelte';
+import { initialState, workshopInstrument } from '../../../src/instrument/workshop.ts';
+import type { State } from '../../../src/instrument/schema.ts';
+import { drawnWith, hasClass, all, linesOf, marks, only, type Point } from './drawn.ts';
 
 const withMine = (id: string, more: Partial<State> = {}): State => ({
   ...initialState,

@@ -3,16 +3,16 @@ import type { Element } from 'hast';
 import type { Component } from 'svelte';
 import { describe, expect, test } from 'vitest';
 
-import { initialState, workshopInstrument } from '../../src/instrument/workshop.ts';
-import type { Units } from '../../src/instrument/schema.ts';
-import { all, attribute, drawnWith, numberOf, textOf, type Drawn } from './drawn-marks.ts';
+import { initialState, workshopInstrument } from '../../../src/instrument/workshop.ts';
+import type { Units } from '../../../src/instrument/schema.ts';
+import { all, attribute, drawnWith, numberOf, textOf, type Drawn } from './drawn.ts';
 
 const modules = import.meta.glob<{ default: Component }>(
-  '../../src/figures/{pull,feel,choosing,consequences}/*/*.svelte',
+  '../../../src/figures/{pull,feel,choosing,consequences}/*/*.svelte',
   { eager: true },
 );
 const sources = import.meta.glob<string>(
-  '../../src/figures/{pull,feel,choosing,consequences}/*/*.svelte',
+  '../../../src/figures/{pull,feel,choosing,consequences}/*/*.svelte',
   { eager: true, query: '?raw', import: 'default' },
 );
 const figures = Object.entries(modules)
