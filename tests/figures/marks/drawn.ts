@@ -73,20 +73,32 @@ export const textOf = (node: Node): string =>
     .map((c) => (c.type === 'text' ? c.value : c.type === 'element' ? textOf(c) : ''))
     .join('');
 
-const commands: Readonly<Record<string, number>> = { m: 2, l: 2, h: 1, v: 1, a: 7, c: 6, z: 0 };
+const commands: Readonly<Record<string, number>> = {
+  m: 2,
+  l: 2,
+  h: 1,
+  v: 1,
+  a: 7,
+  c: 6,
+  s: 4,
+  q: 4,
+  t: 2,
+  z: 0,
+};
 
 /** The lines of a path, each the points that it goes through; of an arc or a curve its end. */
 export function linesOf(element: Element): Point[][] {
   const lines: Point[][] = [];
   let [x, y] = [0, 0];
   for (const [, letter = '', rest = ''] of attribute(element, 'd').matchAll(
-    /([mlhvacz])([^mlhvacz]*)/gi,
+    /([mlhvacsqtz])([^mlhvacsqtz]*)/gi,
   )) {
     const kind = letter.toLowerCase();
     const numbers = (rest.match(/-?(?:\d+\.?\d*|\.\d+)(?:e-?\d+)?/gi) ?? []).map(Number);
     const size = commands[kind] ?? 0;
     if (size > 0 && (numbers.length === 0 || numbers.length % size > 0))
       throw new Error(`path cannot be read at "${letter}${rest}"`);
+    if (kind === 'z') [x, y] = lines.at(-1)?.[0] ?? [x, y];
     for (let i = 0; i < numbers.length; i += size) {
       const end = numbers.slice(i, i + size);
       const [fromX, fromY] = letter === kind ? [x, y] : [0, 0];
