@@ -67,10 +67,16 @@ export class Attempt<K extends ExerciseKind> {
     if (!this.#asked) return;
     this.given = { picked, right: this.#asked.right };
     rememberGiven(this.#key(), this.given);
+    progress.tried(this.#key());
     if (this.right) progress.mark(this.#key());
   }
 
-  rubOut(): void {
+  /** What the tick says beside its mark: undefined while the answer is not right. */
+  get atFirst(): boolean | undefined {
+    return this.right ? progress.atFirst(this.#key()) : undefined;
+  }
+
+  clear(): void {
     this.given = undefined;
     forgetGiven(this.#key());
   }

@@ -50,7 +50,7 @@ export const askChoice = (exercise: ChooseExercise, state: State): Asked | undef
     };
   });
 
-// Worked out along different ways, equal values may differ in their last bits.
+// Worked out in different ways, equal values may differ in their last bits.
 const rises = (a: number, b: number): boolean => a <= b + 1e-9 * Math.abs(b);
 const inOrder = (values: readonly number[]): boolean =>
   values.every((value, i) => i === 0 || rises(values[i - 1] ?? -Infinity, value));
@@ -60,11 +60,15 @@ export const askOrder = (exercise: OrderExercise, state: State, seed: string): A
   unlessRefused(() => {
     const items = exercise.items(state).toSorted((a, b) => a.value - b.value);
     const values = items.map(({ value }) => value);
-    // All alike, or a string without a value: nothing to put in order.
+    // All equal, or a string without a value: nothing to put in order.
     if (!values.every(Number.isFinite) || inOrder(values.toReversed())) return undefined;
     const valueOf = new Map(items.map(({ id, value }) => [id, value]));
     const valuesOf = (ids: readonly string[]) => ids.map((id) => valueOf.get(id) ?? NaN);
-    const options = shuffled(items, seed, (tried) => !inOrder(tried.map(({ value }) => value)));
+    const isWrong = (tried: typeof items) => !inOrder(tried.map(({ value }) => value));
+    // Nor exactly turned round, which would be solved by one thought; of two there is nothing else.
+    const isMixed = (tried: typeof items) => isWrong(tried) && isWrong(tried.toReversed());
+    const mixed = shuffled(items, seed, isMixed);
+    const options = isMixed(mixed) ? mixed : shuffled(items, seed, isWrong);
     return {
       options: options.map(({ id, label }) => ({ id, label })),
       right: JSON.stringify(items.map(({ id }) => id)),
@@ -73,7 +77,9 @@ export const askOrder = (exercise: OrderExercise, state: State, seed: string): A
         if (new Set(picked).size !== items.length) return wrong(exercise.hint);
         if (inOrder(given)) return RIGHT;
         if (inOrder(given.toReversed()))
-          return wrong(`The order is right, but turned round: “${exercise.ends[0]}” stands first.`);
+          return wrong(
+            `That’s the right order, but upside down: “${exercise.ends[0]}” comes first.`,
+          );
         const placed = given.filter(
           (value, i) => rises(value, values[i] ?? NaN) && rises(values[i] ?? NaN, value),
         ).length;

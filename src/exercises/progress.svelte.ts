@@ -2,8 +2,9 @@
 import { forget, recallAll, remember } from '../instrument/storage.ts';
 
 const DONE = 'done.';
-/** What a reset rubs out: the marks, the answers, the guesses. */
-const KEPT = [DONE, 'answer.', 'guess.'] as const;
+const TRIES = 'tries.';
+/** What a reset clears: the marks, the tries, the answers, the guesses. */
+const KEPT = [DONE, TRIES, 'answer.', 'guess.'] as const;
 
 const isDate = (text: string): boolean => /^\d{4}-\d\d-\d\d$/.test(text);
 
@@ -16,7 +17,9 @@ export const today = (now = new Date()): string =>
 class Progress {
   /** The day on which an exercise was first answered right, by its key. */
   #done: ReadonlyMap<string, string> = $state.raw(new Map());
-  #rubbed: ReadonlyMap<string, string> | undefined = $state.raw();
+  /** How often an exercise has been answered up to the first right answer, by its key. */
+  #tries: ReadonlyMap<string, number> = $state.raw(new Map());
+  #cleared: ReadonlyMap<string, string> | undefined = $state.raw();
   #refused = $state(false);
   #opened = false;
 
@@ -35,7 +38,7 @@ class Progress {
   }
 
   get canUndo(): boolean {
-    return this.#rubbed !== undefined;
+    return this.#cleared !== undefined;
   }
 
   /** Reads the device's memory and follows it; call it in the browser only. */
@@ -50,6 +53,20 @@ class Progress {
     });
   }
 
+  /** True where the first answer was right, false where a later one was; undefined before, and where nobody counted. */
+  atFirst(key: string): boolean | undefined {
+    const tries = this.#tries.get(key);
+    return tries === undefined || !this.#done.has(key) ? undefined : tries === 1;
+  }
+
+  /** Counts an answer; after the first right one no more are counted. Call it before `mark`. */
+  tried(key: string): void {
+    if (this.#done.has(key)) return;
+    const tries = (this.#tries.get(key) ?? 0) + 1;
+    this.#tries = new Map(this.#tries).set(key, tries);
+    this.#refused = !remember(TRIES + key, String(tries));
+  }
+
   mark(key: string): void {
     if (this.#done.has(key)) return;
     const day = today();
@@ -57,16 +74,17 @@ class Progress {
     this.#refused = !remember(DONE + key, day);
   }
 
-  /** Rubs out every mark, answer and guess of this device; `undo` brings them back as long as the page is open. */
+  /** Clears every mark, count, answer and guess of this device; `undo` brings them back as long as the page is open. */
   reset(): void {
-    this.#rubbed = new Map(KEPT.flatMap((prefix) => [...recallAll(prefix)]));
-    for (const name of this.#rubbed.keys()) forget(name);
+    this.#cleared = new Map(KEPT.flatMap((prefix) => [...recallAll(prefix)]));
+    for (const name of this.#cleared.keys()) forget(name);
     this.#done = new Map();
+    this.#tries = new Map();
   }
 
   undo(): void {
-    for (const [name, text] of this.#rubbed ?? []) remember(name, text);
-    this.#rubbed = undefined;
+    for (const [name, text] of this.#cleared ?? []) remember(name, text);
+    this.#cleared = undefined;
     this.#read();
   }
 
@@ -83,6 +101,11 @@ class Progress {
       [...recallAll(DONE)]
         .filter(([, text]) => isDate(text))
         .map(([name, text]) => [name.slice(DONE.length), text]),
+    );
+    this.#tries = new Map(
+      [...recallAll(TRIES)]
+        .filter(([, text]) => /^[1-9]\d{0,5}$/.test(text))
+        .map(([name, text]) => [name.slice(TRIES.length), Number(text)]),
     );
   }
 }

@@ -1,4 +1,4 @@
-/** What a reader types as an answer, in any usual unit, turned into the unit that the exercise reckons in. */
+/** What a reader types as an answer, in any usual unit, turned into the unit that the exercise works in. */
 import {
   parseAnyDensity,
   parseAnyLength,
@@ -6,8 +6,9 @@ import {
   readNumber,
   type Parsed,
 } from '../instrument/parse.ts';
-import type { Units } from '../instrument/schema.ts';
-import type { AnswerQuantity } from './types.ts';
+import type { State, Units } from '../instrument/schema.ts';
+import { judge, type Verdict } from './judge.ts';
+import type { AnswerQuantity, NumericExercise } from './types.ts';
 
 interface Plain {
   readonly units: readonly string[];
@@ -15,6 +16,8 @@ interface Plain {
 }
 
 const percent: Plain = { units: ['', '%', 'percent', 'per cent'], example: '8 % or −3.5 %' };
+const DIRECTION = /\s*\b(more|less|harder|softer|higher|lower|longer|shorter|up|down)$/i;
+const DOWN = /^(less|softer|lower|shorter|down)$/i;
 const hertz: Plain = { units: ['', 'hz', 'hertz'], example: '329.6 Hz' };
 const bare: Plain = { units: ['', 'thou', 'thousandths', 'times', '×', 'x'], example: '9.5' };
 
@@ -32,12 +35,45 @@ export function readAnswer(quantity: AnswerQuantity, text: string, units: Units)
     case 'length':
       return parseAnyLength(text, units);
     case 'density':
-      return parseAnyDensity(text, units);
+      return parseAnyDensity(text);
     case 'frequency':
       return parsePlain(text, hertz);
-    case 'percent':
-      return parsePlain(text, percent);
+    case 'percent': {
+      const read = parsePlain(text.replace(DIRECTION, ''), percent);
+      const down = DOWN.test(DIRECTION.exec(text)?.[1] ?? '');
+      return read.ok && down ? { ok: true, value: -Math.abs(read.value) } : read;
+    }
     case 'number':
       return parsePlain(text, bare);
   }
+}
+
+/**
+ * What a change in per cent may have been meant to say, the nearest to the letter first. 1.08 and 0.08 without a per cent sign
+ * are also 8 %, and a size without a sign or a word for the direction also goes down.
+ */
+function meant(text: string, value: number): readonly number[] {
+  const bare = !/[a-z%]/i.test(text);
+  const sizes = bare ? [value, (value - 1) * 100, value * 100] : [value];
+  const signed = /^\s*[-+\u2212\u2013]/.test(text) || DIRECTION.test(text);
+  return signed ? sizes : [...sizes, -value, ...(bare ? [-value * 100] : [])];
+}
+
+/** The value that a typed answer stands for: the reading that is right, else one that is a known slip, else the plain one. */
+export function settle(
+  exercise: NumericExercise,
+  text: string,
+  value: number,
+  answer: number,
+  state: State,
+): number {
+  if (exercise.quantity !== 'percent') return value;
+  const readings = meant(text, value);
+  const verdict = (reading: number): Verdict['kind'] =>
+    judge(exercise, reading, answer, state).kind;
+  return (
+    readings.find((reading) => verdict(reading) === 'right') ??
+    readings.find((reading) => verdict(reading) === 'mistake') ??
+    value
+  );
 }

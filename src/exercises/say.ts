@@ -11,7 +11,7 @@ import {
 } from '../instrument/format.ts';
 import type { Units } from '../instrument/schema.ts';
 import type { Verdict } from './judge.ts';
-import type { AnswerQuantity } from './types.ts';
+import type { AnswerQuantity, NumericExercise } from './types.ts';
 
 export const NO_ANSWER =
   'Your instrument has no answer to this one. Try another string or instrument.';
@@ -26,7 +26,7 @@ export function formatAnswer(quantity: AnswerQuantity, value: number, units: Uni
     case 'length':
       return formatLength(value, units);
     case 'density':
-      return formatDensity(value, units);
+      return formatDensity(value);
     case 'frequency':
       return formatFrequency(value);
     case 'percent':
@@ -44,7 +44,7 @@ export function unitsTaken(quantity: AnswerQuantity, units: Units): string {
     case 'length':
       return `in ${lengthUnit(units)}, or name the unit`;
     case 'density':
-      return `in ${densityUnit(units)}, or name the unit`;
+      return `in ${densityUnit()}, or name the unit`;
     case 'frequency':
       return 'in Hz';
     case 'percent':
@@ -53,6 +53,20 @@ export function unitsTaken(quantity: AnswerQuantity, units: Units): string {
       return '';
   }
 }
+
+/** How near an answer has to come, as part of the question. */
+export function precisionWanted({ quantity, tolerance }: NumericExercise): string {
+  const size = String(
+    Number((quantity === 'percent' ? tolerance : tolerance * 100).toPrecision(2)),
+  );
+  return quantity === 'percent'
+    ? `${size} of a percentage point either way counts as right`
+    : `${size}\u00a0% either way counts as right`;
+}
+
+/** What follows a right answer: whether it was the first one that was given. */
+export const triesText = (atFirst: boolean | undefined): string =>
+  atFirst === undefined ? '' : atFirst ? ' Right first time.' : ' Right, but not first time.';
 
 const factorText = (factor: number): string =>
   factor >= 1000 ? 'more than a thousand' : String(Number(factor.toPrecision(factor < 10 ? 2 : 3)));

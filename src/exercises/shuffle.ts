@@ -8,11 +8,7 @@ function hash(text: string): number {
 }
 
 /** Items in an order that passes `fits`, if any rotation of the shuffle does. */
-export function shuffled<T>(
-  items: readonly T[],
-  seed: string,
-  fits: (tried: readonly T[]) => boolean,
-): readonly T[] {
+export function shuffled<T>(items: readonly T[], seed: string, fits: (tried: T[]) => boolean): T[] {
   const order = items.map((item, i) => ({ item, rank: hash(`${seed} ${i}`) }));
   let tried = order.toSorted((a, b) => a.rank - b.rank).map(({ item }) => item);
   for (let turn = 1; turn < items.length && !fits(tried); turn += 1)

@@ -177,6 +177,17 @@ describe.each(ofKind('mistake'))('find the mistake %s', (_, exercise: OfKind<'mi
   });
 });
 
+it('an inch on 25.5 in, which is 7.997 %, may be rounded on the way', () => {
+  const exercise = exerciseOf('speaking-length.inch');
+  if (exercise.kind !== 'numeric') throw new Error('not a number');
+  const answer = answerFor(exercise, initialState) ?? NaN;
+  // (26.5 / 25.5)² by hand
+  expect(answer).toBeCloseTo(7.997, 3);
+  for (const value of [8, 8.1, 7.9])
+    expect(judge(exercise, value, answer, initialState), String(value)).toEqual({ kind: 'right' });
+  expect(judge(exercise, 8.2, answer, initialState).kind).not.toBe('right');
+});
+
 it('every kind has an exercise', () => {
   const kinds = new Set(Object.values<Exercise>(answers).map(({ kind }) => kind));
   expect([...kinds].sort()).toEqual(['choose', 'mistake', 'numeric', 'order']);

@@ -82,11 +82,11 @@ describe('an attempt', () => {
     expect(attempt.right).toBe(true);
   });
 
-  it('rubbed out is forgotten, the mark is not', async () => {
+  it('cleared is forgotten, the mark is not', async () => {
     const { attempt, right, progress } = await load();
     await attempt.open(CHAPTER);
     attempt.give([right()]);
-    attempt.rubOut();
+    attempt.clear();
     expect(attempt.verdict).toBeUndefined();
     expect(kept().has(`speaking-length.answer.${KEY}`)).toBe(false);
     expect(progress.day(KEY)).toBeDefined();

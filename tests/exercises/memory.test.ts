@@ -25,7 +25,7 @@ afterEach(() => vi.unstubAllGlobals());
 
 const given = { typed: '16.3 lb', value: 72.5, answer: 72.6 };
 
-it('an answer is remembered under its key until it is rubbed out', () => {
+it('an answer is remembered under its key until it is cleared', () => {
   openDevice();
   expect(recallGiven('pull.own')).toBeUndefined();
   rememberGiven('pull.own', given);

@@ -83,6 +83,20 @@ describe('an order', () => {
     expect(by('i2', 'i0', 'i1', 'i3')).toBe('wrong');
   });
 
+  it('never shows the right order turned round first, whatever the seed', () => {
+    for (const values of [
+      [1, 2, 3],
+      [1, 1, 2, 2],
+      [4, 3, 2, 1, 0],
+    ]) {
+      for (let seed = 0; seed < 200; seed += 1) {
+        const asked = ask(values, `seed ${seed}`);
+        const shown = asked?.options.map(({ id }) => id) ?? [];
+        expect(asked?.judge(shown.toReversed()).kind, `${values} ${seed}`).toBe('wrong');
+      }
+    }
+  });
+
   it('never shows the right order first, whatever the seed', () => {
     for (const values of [
       [1, 2],

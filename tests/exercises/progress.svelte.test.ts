@@ -44,8 +44,34 @@ describe('progress', () => {
     expect(progress.count(['pull.a', 'pull.b'])).toBe(0);
   });
 
-  it('rubs out marks, answers and guesses, nothing else, and brings them back', async () => {
-    const memory = { 'done.pull.a': '2031-05-04', 'answer.pull.a': '{}', 'guess.half': 'Half' };
+  it('knows whether the first answer was the right one, and counts no more after that', async () => {
+    progress.open();
+    expect(progress.atFirst('pull.a')).toBeUndefined();
+    progress.tried('pull.a');
+    expect(progress.atFirst('pull.a')).toBeUndefined();
+    progress.mark('pull.a');
+    expect(progress.atFirst('pull.a')).toBe(true);
+    // An answer given again changes nothing.
+    progress.tried('pull.a');
+    expect(progress.atFirst('pull.a')).toBe(true);
+    progress.tried('pull.b');
+    progress.tried('pull.b');
+    progress.mark('pull.b');
+    expect(progress.atFirst('pull.b')).toBe(false);
+    // On the next visit, too; a mark from before anybody counted says neither.
+    await load({ 'done.pull.a': '2031-05-04', 'tries.pull.a': '3', 'done.pull.b': '2031-05-04' });
+    progress.open();
+    expect(progress.atFirst('pull.a')).toBe(false);
+    expect(progress.atFirst('pull.b')).toBeUndefined();
+  });
+
+  it('clears marks, tries, answers and guesses, nothing else, and brings them back', async () => {
+    const memory = {
+      'done.pull.a': '2031-05-04',
+      'tries.pull.a': '1',
+      'answer.pull.a': '{}',
+      'guess.half': 'Half',
+    };
     await load({ ...memory, state: 'v1', theme: 'dark' });
     progress.open();
     const before = new Map(kept());

@@ -2,9 +2,16 @@ import { describe, expect, it } from 'vitest';
 
 import type { Verdict } from '../../src/exercises/judge.ts';
 import { offsetOf } from '../../src/exercises/offset.ts';
-import { readAnswer } from '../../src/exercises/read-answer.ts';
-import { formatAnswer, sayVerdict, unitsTaken } from '../../src/exercises/say.ts';
-import type { AnswerQuantity } from '../../src/exercises/types.ts';
+import { readAnswer, settle } from '../../src/exercises/read-answer.ts';
+import {
+  formatAnswer,
+  precisionWanted,
+  sayVerdict,
+  triesText,
+  unitsTaken,
+} from '../../src/exercises/say.ts';
+import type { AnswerQuantity, NumericExercise } from '../../src/exercises/types.ts';
+import { initialState } from '../../src/instrument/workshop.ts';
 import { POUND_FORCE, STANDARD_GRAVITY } from '../../src/physics/index.ts';
 
 const GAP = '\u00a0';
@@ -22,6 +29,9 @@ describe('readAnswer', () => {
     ['force', '17.5', 17.5 * POUND_FORCE],
     ['force', '78 N', 78],
     ['force', '8 kg', 8 * STANDARD_GRAVITY],
+    // What a balance shows
+    ['force', '350 g', 0.35 * STANDARD_GRAVITY],
+    ['force', '350 grams', 0.35 * STANDARD_GRAVITY],
     ['length', '25 1/2', 0.6477],
     ['length', '648 mm', 0.648],
     ['density', '0.4 g/m', 0.0004],
@@ -31,6 +41,8 @@ describe('readAnswer', () => {
     ['percent', '8', 8],
     ['percent', '−7.5 %', -7.5],
     ['percent', '+8 per cent', 8],
+    ['percent', '8 % less', -8],
+    ['percent', '8 % harder', 8],
     ['number', '9.44', 9.44],
     ['number', '9½ thou', 9.5],
   ])('reads a %s from “%s”', (quantity, text, value) => {
@@ -61,6 +73,78 @@ describe('readAnswer', () => {
       }
     }
   });
+});
+
+describe('settle', () => {
+  const change = (answer: number): NumericExercise => ({
+    kind: 'numeric',
+    quantity: 'percent',
+    answer: () => answer,
+    tolerance: 0.3,
+    mistakes: [{ value: () => answer / 2, hint: 'the square' }],
+  });
+  const settled = (answer: number, text: string): number => {
+    const read = readAnswer('percent', text, 'in-lb');
+    return read.ok ? settle(change(answer), text, read.value, answer, initialState) : NaN;
+  };
+
+  it.each([
+    [8, '8', 8],
+    [8, '1.08', 8],
+    [8, '0.08', 8],
+    [8, '.08', 8],
+    [8, '8 %', 8],
+    [21, '1.21', 21],
+    [-20.6, '20.6', -20.6],
+    [-20.6, '0.794', -20.6],
+    [-20.6, '0.206', -20.6],
+    [-20.6, '−0.206', -20.6],
+    [-20.6, '20.6 % less', -20.6],
+    // A known slip is known in any writing.
+    [8, '1.04', 4],
+    [-8, '4', -4],
+  ])('where %f is right takes “%s” for %f', (answer, text, value) => {
+    expect(settled(answer, text)).toBeCloseTo(value, 9);
+  });
+
+  it.each([
+    // A sign that was written is meant, and so is a per cent sign.
+    [8, '-8', -8],
+    [-8, '+8', 8],
+    [-8, '8 % more', 8],
+    [8, '1.08 %', 1.08],
+    [8, '0.08 %', 0.08],
+    [8, '3', 3],
+  ])('where %f is right leaves “%s” as %f', (answer, text, value) => {
+    expect(settled(answer, text)).toBeCloseTo(value, 9);
+  });
+
+  it('leaves other quantities as they were read', () => {
+    const pull: NumericExercise = { ...change(80), quantity: 'force' };
+    expect(settle(pull, '1.8', 1.8, 80, initialState)).toBe(1.8);
+  });
+});
+
+it('precisionWanted says how near an answer has to come', () => {
+  const exercise: NumericExercise = {
+    kind: 'numeric',
+    quantity: 'force',
+    answer: () => 1,
+    tolerance: 0.015,
+    mistakes: [],
+  };
+  expect(precisionWanted(exercise)).toBe(`1.5${GAP}% either way counts as right`);
+  expect(precisionWanted({ ...exercise, quantity: 'percent', tolerance: 0.3 })).toBe(
+    '0.3 of a percentage point either way counts as right',
+  );
+});
+
+it('triesText says whether the first answer was the right one', () => {
+  expect([true, false, undefined].map(triesText)).toEqual([
+    ' Right first time.',
+    ' Right, but not first time.',
+    '',
+  ]);
 });
 
 describe('sayVerdict', () => {
@@ -119,7 +203,7 @@ it('unitsTaken names the unit of a bare number', () => {
   expect(unitsTaken('force', 'in-lb')).toMatch(/^in lb/);
   expect(unitsTaken('force', 'mm-kg')).toMatch(/^in kg/);
   expect(unitsTaken('length', 'mm-N')).toMatch(/^in mm/);
-  expect(unitsTaken('density', 'in-lb')).toMatch(/^in lb\/in/);
+  expect(unitsTaken('density', 'in-lb')).toMatch(/^in g\/m/);
   expect(unitsTaken('frequency', 'in-lb')).toBe('in Hz');
   expect(unitsTaken('percent', 'in-lb')).toBe('in per cent');
   expect(unitsTaken('number', 'in-lb')).toBe('');

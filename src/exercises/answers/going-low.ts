@@ -126,7 +126,7 @@ export const answers: Answers = {
     kind: 'mistake',
     lines: (state) => {
       const { note, linearDensity } = own(state);
-      const weight = (factor: number) => formatDensity(linearDensity * factor, state.units);
+      const weight = (factor: number) => formatDensity(linearDensity * factor);
       return [
         `${formatNote(fourth(state).note)} is five semitones below ${formatNote(note)}.`,
         `The pitch falls by the factor ${LENGTH.toFixed(3)}.`,
@@ -142,6 +142,6 @@ export const answers: Answers = {
       'That is the line above, put into numbers.',
     ],
     right: (state) =>
-      `The pitch stands in the square, so the unit weight grows by the square of the factor, ${MASS.toFixed(3)}, to ${formatDensity(own(state).linearDensity * MASS, state.units)}.`,
+      `The pitch stands in the square, so the unit weight grows by the square of the factor, ${MASS.toFixed(3)}, to ${formatDensity(own(state).linearDensity * MASS)}.`,
   },
 };

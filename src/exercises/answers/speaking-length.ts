@@ -62,7 +62,8 @@ export const answers: Answers = {
     kind: 'numeric',
     quantity: 'percent',
     answer: (s) => 100 * pullChange(longer(s)),
-    tolerance: 0.1,
+    // 8.1 for 8.0, as one decimal of a rounded share gives it.
+    tolerance: 0.15,
     mistakes: [
       {
         value: (s) => 100 * (longer(s) - 1),

@@ -1,4 +1,4 @@
-/** The exercises of "Three things set the pull", for the string in hand as it is on the reader's instrument. */
+/** The exercises of "Three things set the pull", for the reader's string as it is on the reader's instrument. */
 import { pullsOf, type Pull } from '../../instrument/pulls.ts';
 import type { State } from '../../instrument/schema.ts';
 import { thinnestPlain } from '../../instrument/thinnest-plain.ts';
@@ -13,7 +13,7 @@ function inHand({ mine, trial }: State): Pull {
   return pull;
 }
 
-/** Pull of the string in hand, N, with its length and pitch multiplied. */
+/** Pull of the reader's string, N, with its length and pitch multiplied. */
 const pullAt = (state: State, ratios: Parameters<typeof tensionRatio>[0] = {}): number =>
   tension(inHand(state)) * tensionRatio(ratios);
 
@@ -29,6 +29,19 @@ function sheet(state: State): { mu: number; L: number; f: number } {
 }
 
 export const answers: Answers = {
+  'three.longer': {
+    kind: 'choose',
+    options: () => [
+      { id: 'less', label: 'less' },
+      { id: 'same', label: 'the same' },
+      { id: 'more', label: 'more' },
+    ],
+    answer: () => 'more',
+    hints: (_, id) =>
+      id === 'less'
+        ? 'A longer string at the same pull sounds lower. To get its note back, you turn the peg up.'
+        : 'Try it in the first figure: drag the saddle outwards and leave the note alone. What does the weight do?',
+  },
   'three.mass': {
     kind: 'numeric',
     quantity: 'density',
@@ -37,19 +50,19 @@ export const answers: Answers = {
     mistakes: [
       {
         value: ({ mine }) => thinnestPlain(mine).linearDensity * 4,
-        hint: 'Four times too heavy. Gauge is a diameter: was it put in the place of the radius?',
+        hint: 'Four times too heavy. Gauge is a diameter. Did you use it as the radius?',
       },
       {
         value: ({ mine }) => thinnestPlain(mine).linearDensity / Math.PI,
-        hint: 'The section is a circle, not a square of the radius: π is missing.',
+        hint: 'π is missing: the section is a circle, not a square.',
       },
       {
         value: ({ mine }) => (thinnestPlain(mine).linearDensity * 4) / Math.PI,
-        hint: 'That is a square wire as wide as this one. A circle fills π/4 of its square.',
+        hint: 'That’s a square wire as wide as this one. A circle fills only π/4 of that square.',
       },
       {
         value: ({ mine }) => thinnestPlain(mine).linearDensity / 1000,
-        hint: 'A thousand times too light: are those kilograms a metre, written as grams a metre?',
+        hint: 'A thousand times too light. Is that in kilograms a metre, and you wrote grams?',
       },
       {
         value: ({ mine }) => thinnestPlain(mine).linearDensity / 2,
@@ -65,36 +78,36 @@ export const answers: Answers = {
     mistakes: [
       {
         value: (state) => pullAt(state) / 4,
-        hint: 'A quarter of it. Is the 2 of 2 L f there? The wave goes to the saddle and back.',
+        hint: 'That’s a quarter of it. Did you leave out the 2 of 2 L f? The wave goes to the saddle and back.',
       },
       {
         value: (state) => pullAt(state) / 2,
-        hint: 'Half of it. The 2 stands inside the bracket, so it is squared as well.',
+        hint: 'That’s half of it. The 2 is inside the bracket, so it gets squared too.',
       },
       {
         value: (state) =>
           pullAt(state) / (2 * inHand(state).speakingLength * inHand(state).frequency),
-        hint: 'The bracket 2 L f is a speed, and the pull needs its square.',
+        hint: '2 L f is a speed. For the pull you need its square.',
       },
       {
         value: (state) => pullAt(state) / INCH ** 2,
-        hint: 'Very large. Were inches put where metres belong?',
+        hint: 'That’s very large. Did you put in inches instead of metres?',
       },
       {
         value: (state) => pullAt(state) * 1000,
-        hint: 'A thousand times too large. Grams a metre have to become kilograms a metre.',
+        hint: 'A thousand times too large. Turn grams a metre into kilograms a metre first.',
       },
       {
         value: (state) => (pullAt(state) * STANDARD_GRAVITY) / INCH,
-        hint: 'That treats pounds of mass as pounds of pull. Divide by the acceleration of free fall, 386.1 inches per second squared.',
+        hint: 'That’s pounds of mass, not pounds of pull. Work in metres and kilograms, and turn the newtons into pounds at the end.',
       },
       {
         value: (state) => pullAt(state) * STANDARD_GRAVITY,
-        hint: 'The number is right, in newtons. Name that unit, or divide by 9.81 for kilograms hung.',
+        hint: 'The number is right, in newtons. Type N after it, or divide by 9.81 for kilograms.',
       },
       {
         value: (state) => pullAt(state) * POUND_FORCE,
-        hint: 'The number is right, in newtons. Name that unit, or divide by 4.448 for pounds.',
+        hint: 'The number is right, in newtons. Type N after it, or divide by 4.448 for pounds.',
       },
     ],
   },
@@ -107,15 +120,15 @@ export const answers: Answers = {
       {
         // A whole tone counted once and a semitone counted twice are the same number.
         value: (state) => pullAt(state) * SEMITONE ** -2,
-        hint: 'Either the pitch was counted once, or it went down by a semitone only. The pitch stands in the square, and a whole tone is two semitones.',
+        hint: 'Either you counted the pitch once, or you went down only one semitone. The pitch is squared, and a whole tone is two semitones.',
       },
       {
         value: (state) => pullAt(state, { frequency: SEMITONE ** 2 }),
-        hint: 'That is a whole tone up. Down means less pull.',
+        hint: 'That’s a whole tone up. Going down means less pull.',
       },
       {
         value: (state) => pullAt(state) / 4,
-        hint: 'A quarter of the pull is an octave down. A whole tone is a sixth of an octave.',
+        hint: 'That’s an octave down. A whole tone is a sixth of an octave.',
       },
     ],
   },
@@ -127,26 +140,26 @@ export const answers: Answers = {
     mistakes: [
       {
         value: (state) => inHand(state).speakingLength * SEMITONE,
-        hint: 'Longer and higher both add pull. One has to make up for the other.',
+        hint: 'Longer and higher both add pull. If the note goes up, the length has to come down.',
       },
       {
         value: (state) => inHand(state).speakingLength / SEMITONE ** 2,
-        hint: 'Squared once too often: length and pitch both count twice, so their ratios are the same.',
+        hint: 'You squared once too often: length and pitch both count twice, so one ratio undoes the other.',
       },
       {
         value: (state) => inHand(state).speakingLength / Math.sqrt(SEMITONE),
-        hint: 'No root is needed: length and pitch both count twice, so their ratios are the same.',
+        hint: 'You don’t need a root: length and pitch both count twice, so one ratio undoes the other.',
       },
       {
         value: (state) => inHand(state).speakingLength / 2,
-        hint: 'Half the length makes up for an octave. A semitone is a twelfth of one.',
+        hint: 'Half the length would make up for a whole octave. A semitone is a twelfth of one.',
       },
     ],
   },
   'three.order': {
     kind: 'order',
     ends: ['least pull', 'most pull'],
-    // One thing is changed at a time; what is not named stays as it is.
+    // One thing is changed at a time; everything else stays the same.
     items: (state) => [
       { id: 'half', label: 'half the length, same note', value: pullAt(state, HALF_LENGTH) },
       { id: 'light', label: 'half the mass', value: pullAt(state, { linearDensity: 1 / 2 }) },
@@ -158,11 +171,11 @@ export const answers: Answers = {
       { id: 'heavy', label: 'twice the mass', value: pullAt(state, { linearDensity: 2 }) },
       {
         id: 'thick',
-        label: 'one and a half times the gauge, every part of the string alike',
+        label: 'one and a half times the gauge, core and wrap too',
         value: pullAt(state, { linearDensity: 1.5 ** 2 }),
       },
     ],
-    hint: 'Write a factor beside each: length and pitch count twice, mass once. The mass goes with the gauge squared.',
+    hint: 'Write a factor beside each: length and pitch count twice, mass once. The mass depends on the gauge squared.',
   },
   'three.sheet': {
     kind: 'mistake',
@@ -184,10 +197,10 @@ export const answers: Answers = {
     },
     hints: [
       'A thousand grams make a kilogram.',
-      'Both are those of the string, and metres and hertz are what the law asks for.',
+      'Both belong to the string, and the law works in metres and hertz.',
       undefined,
       'It squares the line above. Is the line above right?',
-      'Mass times the square of the speed: the law stands as it should. What was put in?',
+      'Mass times the square of the speed: the law is right. What was put into it?',
     ],
   },
 };

@@ -101,7 +101,7 @@ const lowest: ChooseExercise = {
   options: (s) =>
     lowestPick(s).offered.map(({ gauge, linearDensity }) => ({
       id: String(gauge.gauge),
-      label: `${formatGauge(gauge)}, ${formatDensity(linearDensity, s.units)}`,
+      label: `${formatGauge(gauge)}, ${formatDensity(linearDensity)}`,
     })),
   answer: (s) => String(lowestPick(s).best.gauge.gauge),
   hints: (s, id) => {
