@@ -19,7 +19,7 @@ const course = defineCollection({
     summary: z.string(),
     /** what the reader can do afterwards */
     aim: z.string(),
-    /** reading time */
+    /** the time that reading, trying the figures and the exercises take together */
     minutes: z.number().positive(),
     /** the chapters that it builds on directly, by their slugs */
     needs: z.array(z.string()).default([]),

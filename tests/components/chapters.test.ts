@@ -41,6 +41,27 @@ describe.each(chapters)('%s', (file) => {
     expect(wordsOf(body)).toBeLessThanOrEqual(1800);
   });
 
+  test('says honestly how long it takes, exercises included', () => {
+    // 150 words a minute of prose with numbers in it, a minute and a half for a figure, half a minute for a step of the
+    // derivation, three minutes for an exercise.
+    const figures = readFileSync(join(folder, '../../src/pages/course/_components.ts'), 'utf8')
+      .match(/(?<=figures\/)[A-Z]\w+(?=\.astro)/g)
+      ?.filter((name) => !/^(Drag[A-Z]|SetAt|FretsMeet|StringElement)/.test(name));
+    const honest =
+      wordsOf(body) / 150 +
+      1.5 * tags(body, (figures ?? []).join('|')).length +
+      0.5 * tags(body, 'Step').length +
+      3 * tags(body, 'Numeric|Choose|Order|FindMistake').length;
+    const said = Number(/^minutes: (\d+)$/m.exec(readFileSync(join(folder, file), 'utf8'))?.[1]);
+    expect(Math.abs(said - honest), `${said} said, ${honest.toFixed(0)} counted`).toBeLessThan(5);
+  });
+
+  test('ends on the next complaint and its door, before the exercises', () => {
+    const [door] = tags(body, 'Door');
+    expect(door?.index).toBeLessThan(body.indexOf('## Exercises'));
+    expect(tags(body, 'Door')).toHaveLength(1);
+  });
+
   test('has numbers to drag, words that point, words explained and sources', () => {
     for (const name of ['Drag\\w+', 'PointsTo', 'Term', 'Cite', 'SideNote'])
       expect(tags(body, name).length, name).toBeGreaterThan(0);

@@ -29,7 +29,7 @@ test('a word of the trade shows its entry to a pointer, which may cross to it, u
 test('on focus it shows its entry, describes it, and hands on to its link', async () => {
   const { page, close } = await open(browser, chapter(), { viewport: desktop });
   // The keyboard comes from the word before.
-  await page.locator('a.term[data-slip="term-speaking-length"]').focus();
+  await page.locator('a.term[data-slip="term-fret"]').focus();
   await page.keyboard.press('Tab');
   await page.keyboard.press('Tab');
   const slip = page.locator('#term-scale-length');

@@ -29,7 +29,7 @@ const own: Readonly<Record<string, Quantity>> = {
   'own.gauge': (s) => formatGauge(triedOf(s).own.gauge),
   'own.length': (s) => formatLength(triedOf(s).own.speakingLength, s.units),
   'own.frequency': (s) => formatFrequency(triedOf(s).own.frequency),
-  'own.density': (s) => formatDensity(triedOf(s).own.linearDensity, s.units),
+  'own.density': (s) => formatDensity(triedOf(s).own.linearDensity),
   'own.pull': (s) => formatForce(triedOf(s).own.tension, s.units),
 };
 
@@ -38,7 +38,7 @@ const trial: Readonly<Record<string, Quantity>> = {
   'trial.note': (s) => formatNote(triedOf(s).tried.note),
   'trial.length': (s) => formatLength(triedOf(s).tried.speakingLength, s.units),
   'trial.frequency': (s) => formatFrequency(triedOf(s).tried.frequency),
-  'trial.density': (s) => formatDensity(triedOf(s).tried.linearDensity, s.units),
+  'trial.density': (s) => formatDensity(triedOf(s).tried.linearDensity),
   'trial.pull': (s) => formatForce(triedOf(s).tried.tension, s.units),
 };
 

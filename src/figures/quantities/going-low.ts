@@ -88,9 +88,8 @@ const exercise: Readonly<Record<string, Quantity>> = {
   'low.ex.gaugeChange': (s) => formatDifference(fourth(s).thicker.change),
   'low.ex.downPull': (s) => pull(fourth(s).down, s.units),
   'low.ex.length': (s) => formatLength(fourth(s).longer.speakingLength, s.units),
-  'low.ex.density': (s) => formatDensity(ownLow(s.mine).own.linearDensity, s.units),
-  'low.ex.heavier': (s) =>
-    formatDensity(ownLow(s.mine).own.linearDensity * massFactor(PROPOSED), s.units),
+  'low.ex.density': (s) => formatDensity(ownLow(s.mine).own.linearDensity),
+  'low.ex.heavier': (s) => formatDensity(ownLow(s.mine).own.linearDensity * massFactor(PROPOSED)),
   'low.ex.downTravel': (s) => travel(fourth(s).down, s.units),
   'low.ex.thickTravel': (s) => travel(fourth(s).thicker, s.units),
   'low.ex.longTravel': (s) => travel(fourth(s).longer, s.units),

@@ -1,10 +1,7 @@
 /** The numbers of the chapter "Three things set the pull". */
 import { bareGauge, constructionOf, stepGauge } from '../../instrument/drawer.ts';
 import {
-  densityNumber,
-  densityUnit,
   forceNumber,
-  forceUnit,
   formatDensity,
   formatDifference,
   formatForce,
@@ -12,11 +9,9 @@ import {
   formatLength,
   formatNote,
   formatShare,
-  lengthNumber,
-  lengthUnit,
 } from '../../instrument/format.ts';
 import { pullDoubt } from '../../instrument/doubts.ts';
-import type { State, Units } from '../../instrument/schema.ts';
+import type { State } from '../../instrument/schema.ts';
 import { thinnestPlain } from '../../instrument/thinnest-plain.ts';
 import {
   fromMillimetres,
@@ -28,7 +23,6 @@ import {
   noteName,
   noteNumber,
   pluckGlide,
-  STANDARD_GRAVITY,
   tensionRatio,
   waveSpeed,
 } from '../../physics/index.ts';
@@ -46,7 +40,7 @@ const noteAway = (s: State, semitones: number): string => {
   return formatNote(noteName(noteNumber(note) + semitones, { flats: note.includes('b') }));
 };
 
-/** Pull of the string in hand, N, with length and pitch multiplied. */
+/** Pull of the reader's string, N, with length and pitch multiplied. */
 const pullAt = (s: State, ratios: { speakingLength?: number; frequency?: number }): number =>
   own(s).tension * tensionRatio(ratios);
 
@@ -68,18 +62,6 @@ const glide = (s: State): string => {
 
 const massOf = (gauge: number): number => linearDensity(constructionOf({ kind: 'plain', gauge }));
 
-/** A whole number with its thousands set apart. */
-const thousands = new Intl.NumberFormat('en');
-const grouped = (value: number): string =>
-  thousands.format(Math.round(value)).replaceAll(',', '\u00a0');
-
-/** What unit weight times speed squared is divided by, to be a pull in the reader's unit. */
-const divisors: Readonly<Record<Units, string>> = {
-  'in-lb': inches(STANDARD_GRAVITY).toFixed(1),
-  'mm-N': grouped(1e9),
-  'mm-kg': grouped(STANDARD_GRAVITY * 1e9),
-};
-
 export const quantities: Readonly<Record<string, Quantity>> = {
   'three.ownMu': (s) => gramsPerMetre(own(s).linearDensity).toPrecision(4),
   'three.ownKg': (s) => own(s).linearDensity.toPrecision(4),
@@ -97,9 +79,9 @@ export const quantities: Readonly<Record<string, Quantity>> = {
   'three.speed': (s) => `${waveSpeed(tried(s)).toFixed(0)}\u00a0m/s`,
   'three.halfLength': (s) => formatLength(own(s).speakingLength / 2, s.units),
   'three.halfPull': (s) => formatForce(pullAt(s, { speakingLength: 0.5 }), s.units),
-  'three.onePercent': () => formatDifference(tensionRatio({ speakingLength: 1.01 }) - 1),
-  'three.semitone': () => formatDifference(tensionRatio({ frequency: SEMITONE }) - 1),
-  'three.wholeTone': () => formatDifference(tensionRatio({ frequency: SEMITONE ** -2 }) - 1),
+  'three.onePercent': () => formatShare(tensionRatio({ speakingLength: 1.01 }) - 1),
+  'three.semitone': () => formatShare(tensionRatio({ frequency: SEMITONE }) - 1),
+  'three.wholeTone': () => formatShare(1 - tensionRatio({ frequency: SEMITONE ** -2 })),
   'three.wholeToneRatio': () => (SEMITONE ** -2).toFixed(4),
   'three.wholeToneSquared': () => tensionRatio({ frequency: SEMITONE ** -2 }).toFixed(4),
   'three.wholeToneNote': (s) => noteAway(s, -2),
@@ -119,20 +101,7 @@ export const quantities: Readonly<Record<string, Quantity>> = {
   'three.plainGauge': (s) => formatGauge(thinnestPlain(s.mine).gauge),
   'three.plainInches': (s) => `${inches(thinnestPlain(s.mine).diameter).toFixed(4)}\u00a0in`,
   'three.plainDiameter': (s) => millimetres(thinnestPlain(s.mine).diameter).toFixed(4),
-  'three.plainMass': (s) => formatDensity(thinnestPlain(s.mine).linearDensity, s.units),
+  'three.plainMass': (s) => formatDensity(thinnestPlain(s.mine).linearDensity),
   'three.plainMu': (s) => gramsPerMetre(thinnestPlain(s.mine).linearDensity).toPrecision(4),
   'three.steel': () => material('musicWire').density.value.toFixed(0),
-  'three.massNumber': (s) => densityNumber(tried(s).linearDensity, s.units),
-  'three.lengthNumber': (s) => lengthNumber(tried(s).speakingLength, s.units),
-  'three.speedNumber': (s) => {
-    const metres = waveSpeed(tried(s));
-    const value = s.units === 'in-lb' ? inches(metres) : millimetres(metres);
-    return grouped(Number(value.toPrecision(4)));
-  },
-  'three.frequencyNumber': (s) => tried(s).frequency.toFixed(2),
-  'three.pullNumber': (s) => forceNumber(tried(s).tension, s.units),
-  'three.massUnit': (s) => densityUnit(s.units),
-  'three.lengthUnit': (s) => lengthUnit(s.units),
-  'three.pullUnit': (s) => forceUnit(s.units),
-  'three.divisor': (s) => divisors[s.units],
 };

@@ -63,12 +63,11 @@ const low: Readonly<Record<string, Quantity>> = {
   'pair.lowNote': (s) => formatNote(lowestPick(s).own.note),
   'pair.lowOtherNote': (s) => formatNote(lowestPick(s).left.note),
   'pair.lowGauge': (s) => formatGauge(lowestPick(s).own.gauge),
-  'pair.lowDensity': (s) => formatDensity(lowestPick(s).own.linearDensity, s.units),
+  'pair.lowDensity': (s) => formatDensity(lowestPick(s).own.linearDensity),
   'pair.lowLength': (s) => formatLength(lowestPick(s).own.speakingLength, s.units),
   'pair.lowOtherLength': (s) => formatLength(lowestPick(s).left.speakingLength, s.units),
   'pair.lowRatio': (s) => lowestPick(s).ratio.toFixed(4),
-  'pair.lowIdeal': (s) =>
-    formatDensity(lowestPick(s).own.linearDensity * lowestPick(s).ratio, s.units),
+  'pair.lowIdeal': (s) => formatDensity(lowestPick(s).own.linearDensity * lowestPick(s).ratio),
   'pair.lowPick': (s) => formatGauge(lowestPick(s).best.gauge),
   'pair.lowDifference': (s) =>
     formatDifference(lowestPick(s).best.tension / lowestPick(s).own.tension - 1),

@@ -83,7 +83,7 @@ export const quantities: Readonly<Record<string, Quantity>> = {
   'wound.gauge': (s) => String(pull(s).gauge.gauge),
   'wound.core': (s) => makeOf(pull(s).construction).core.toFixed(1),
   'wound.wrapShare': (s) => formatShare(wrapShare(pull(s))),
-  'wound.weight': (s) => formatDensity(pull(s).linearDensity, s.units),
+  'wound.weight': (s) => formatDensity(pull(s).linearDensity),
   'wound.pull': (s) => formatForce(pull(s).tension, s.units),
   'wound.share': (s) => shareOf(pull(s)),
   'wound.ratio': (s) => ratioText(pairOf(woundInHand(s)).ratio),
@@ -127,7 +127,7 @@ export const quantities: Readonly<Record<string, Quantity>> = {
     return count === 1 ? 'one wrap' : `${['no', 'one', 'two', 'three'][count] ?? count} wraps`;
   },
 
-  'wound.coreWeight': (s) => formatDensity(weighed(pull(s).construction).core, s.units),
+  'wound.coreWeight': (s) => formatDensity(weighed(pull(s).construction).core),
   'wound.plainArea': (s) =>
     `${((1e6 * linearDensity(asHeavy(woundInHand(s)))) / material('musicWire').density.value).toPrecision(4)}\u00a0mm²`,
 };

@@ -4,6 +4,7 @@ import Caution from '../../components/Caution.astro';
 import Choose from '../../components/Choose.astro';
 import Cite from '../../components/Cite.astro';
 import Derivation from '../../components/Derivation.astro';
+import Door from '../../components/Door.astro';
 import WholeString from '../../components/figures/WholeString.astro';
 import DragFret from '../../components/figures/DragFret.astro';
 import DragGauge from '../../components/figures/DragGauge.astro';
@@ -68,6 +69,7 @@ export const components = {
   Choose,
   Cite,
   Derivation,
+  Door,
   DragFret,
   DragGauge,
   DragLength,
