@@ -5,7 +5,6 @@ import {
   kilogramsForce,
   millimetres,
   poundsForce,
-  poundsPerInch,
   type Felt,
 } from '../physics/index.ts';
 import type { Gauge, Units } from './schema.ts';
@@ -26,7 +25,8 @@ function significant(value: number, digits: number, mostDecimals: number): strin
 export const lengthUnit = (units: Units): string => (units === 'in-lb' ? 'in' : 'mm');
 export const forceUnit = (units: Units): string =>
   ({ 'in-lb': 'lb', 'mm-N': 'N', 'mm-kg': 'kg' })[units];
-export const densityUnit = (units: Units): string => (units === 'in-lb' ? 'lb/in' : 'g/m');
+/** Unit weight is written in grams a metre for every reader; pounds an inch can be typed, and are in the reference. */
+export const densityUnit = (): string => 'g/m';
 
 // 24.75 in is 628.65 mm however it was worked out: the last bits must not choose the digit.
 const tenths = (value: number): string => (value + 1e-9).toFixed(1);
@@ -78,18 +78,16 @@ export const formatShare = (share: number, digits = 0): string =>
 export const formatFrequency = (hertz: number): string =>
   `${hertz.toFixed(hertz < 999.95 ? 1 : 0)}${GAP}Hz`;
 
-/** Unit weight without its unit, to four significant digits: what a reader reckons on with must not lose by rounding. */
-export function densityNumber(kgPerMetre: number, units: Units, digits = 4): string {
-  if (units !== 'in-lb') return Number(gramsPerMetre(kgPerMetre).toPrecision(digits)).toString();
-  return significant(poundsPerInch(kgPerMetre), digits, 12);
-}
+/** Unit weight without its unit, to four significant digits: what a reader works on with must not lose by rounding. */
+export const densityNumber = (kgPerMetre: number, digits = 4): string =>
+  Number(gramsPerMetre(kgPerMetre).toPrecision(digits)).toString();
 
-export const formatDensity = (kgPerMetre: number, units: Units): string =>
-  densityNumber(kgPerMetre, units) + GAP + densityUnit(units);
+export const formatDensity = (kgPerMetre: number): string =>
+  densityNumber(kgPerMetre) + GAP + densityUnit();
 
 /** Unit weight as a drawing letters it: gauge tolerance and the model make a fourth digit meaningless. */
-export const letteredDensity = (kgPerMetre: number, units: Units): string =>
-  densityNumber(kgPerMetre, units, 3) + GAP + densityUnit(units);
+export const letteredDensity = (kgPerMetre: number): string =>
+  densityNumber(kgPerMetre, 3) + GAP + densityUnit();
 
 /** A note with real accidentals: F♯3, B♭1. */
 export const formatNote = (note: string): string =>

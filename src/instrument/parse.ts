@@ -90,6 +90,10 @@ const forceUnits: Readonly<Record<string, (n: number) => number>> = {
   kp: fromKilogramsForce,
   kilograms: fromKilogramsForce,
   kilos: fromKilogramsForce,
+  g: (n) => fromKilogramsForce(n / 1000),
+  gf: (n) => fromKilogramsForce(n / 1000),
+  gram: (n) => fromKilogramsForce(n / 1000),
+  grams: (n) => fromKilogramsForce(n / 1000),
 };
 const densityUnits: Readonly<Record<string, (n: number) => number>> = {
   'lb/in': fromPoundsPerInch,
@@ -131,14 +135,14 @@ export function parseForce(text: string, units: Units): Parsed<number> {
   const convert = entryOf(forceUnits, read.unit === '' ? bare : read.unit);
   return convert
     ? good(convert(read.value))
-    : bad(`“${read.unit}” is not a unit of pull here; use lb, N or kg.`);
+    : bad(`“${read.unit}” is not a unit of pull here; use lb, N, kg or g.`);
 }
 
-/** Unit weight in kg/m; a bare number is in the reader's unit. No range is applied. */
-export function parseAnyDensity(text: string, units: Units): Parsed<number> {
+/** Unit weight in kg/m; a bare number is in g/m, whatever the reader's units. No range is applied. */
+export function parseAnyDensity(text: string): Parsed<number> {
   const read = readNumber(text);
-  if (!read) return bad('Type a unit weight, such as 0.00037 lb/in or 6.7 g/m.');
-  const unit = read.unit === '' ? densityUnit(units) : read.unit.replace(/\s/g, '');
+  if (!read) return bad('Type a unit weight, such as 6.7 g/m.');
+  const unit = read.unit === '' ? densityUnit() : read.unit.replace(/\s/g, '');
   const convert = entryOf(densityUnits, unit);
   return convert
     ? good(convert(read.value))
@@ -146,14 +150,12 @@ export function parseAnyDensity(text: string, units: Units): Parsed<number> {
 }
 
 /** Unit weight in kg/m of a string, within what strings weigh. */
-export function parseDensity(text: string, units: Units): Parsed<number> {
-  const parsed = parseAnyDensity(text, units);
+export function parseDensity(text: string): Parsed<number> {
+  const parsed = parseAnyDensity(text);
   if (!parsed.ok) return parsed;
   const { min, max } = limits.unitWeight;
   if (parsed.value < min || parsed.value > max) {
-    return bad(
-      `Unit weights from ${densityNumber(min, 'mm-N')} to ${densityNumber(max, 'mm-N')} g/m.`,
-    );
+    return bad(`Unit weights from ${densityNumber(min)} to ${densityNumber(max)} g/m.`);
   }
   return parsed;
 }

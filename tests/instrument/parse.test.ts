@@ -143,28 +143,28 @@ describe('parseForce', () => {
 });
 
 describe('parseDensity', () => {
-  it.each<[string, Units, number]>([
-    ['0.00002227', 'in-lb', 2.227e-5 * POUND_PER_INCH],
-    ['6.7', 'mm-N', 0.0067],
-    ['6.7 g/m', 'in-lb', 0.0067],
-    ['6.7 g / m', 'in-lb', 0.0067],
-    ['0.0067 kg/m', 'in-lb', 0.0067],
-    ['0.00037 lbs/in', 'mm-N', 0.00037 * POUND_PER_INCH],
-    ['0.00037 lb/in', 'mm-N', 0.00037 * POUND_PER_INCH],
-  ])('reads %s in %s', (text, units, kgPerMetre) => {
-    expect(value(parseDensity(text, units))).toBeCloseTo(kgPerMetre, 12);
+  it.each<[string, number]>([
+    ['0.00002227 lb/in', 2.227e-5 * POUND_PER_INCH],
+    ['6.7', 0.0067],
+    ['6.7 g/m', 0.0067],
+    ['6.7 g / m', 0.0067],
+    ['0.0067 kg/m', 0.0067],
+    ['0.00037 lbs/in', 0.00037 * POUND_PER_INCH],
+    ['0.00037 lb/in', 0.00037 * POUND_PER_INCH],
+  ])('reads %s', (text, kgPerMetre) => {
+    expect(value(parseDensity(text))).toBeCloseTo(kgPerMetre, 12);
   });
 
   it('refuses what no string weighs, unless any weight will do', () => {
-    expect(message(parseDensity('201 g/m', 'in-lb'))).toBe('Unit weights from 0.01 to 200 g/m.');
-    expect(message(parseDensity('0.009 g/m', 'in-lb'))).toMatch(/^Unit weights/);
-    expect(value(parseDensity('200 g/m', 'in-lb'))).toBe(0.2);
-    expect(value(parseAnyDensity('201 g/m', 'in-lb'))).toBeCloseTo(0.201, 12);
+    expect(message(parseDensity('201 g/m'))).toBe('Unit weights from 0.01 to 200 g/m.');
+    expect(message(parseDensity('0.009 g/m'))).toMatch(/^Unit weights/);
+    expect(value(parseDensity('200 g/m'))).toBe(0.2);
+    expect(value(parseAnyDensity('201 g/m'))).toBeCloseTo(0.201, 12);
   });
 
   it('says what a unit weight looks like, or which units there are', () => {
-    expect(message(parseDensity('', 'mm-N'))).toMatch(/^Type a unit weight/);
-    expect(message(parseDensity('6 g', 'mm-N'))).toMatch(/^“g” is not a unit weight/);
+    expect(message(parseDensity(''))).toMatch(/^Type a unit weight/);
+    expect(message(parseDensity('6 g'))).toMatch(/^“g” is not a unit weight/);
   });
 });
 
@@ -184,7 +184,7 @@ describe('whatever is typed', () => {
       (t) => parseAnyLength(t, 'in-lb'),
       (t) => parseScale(t, 'mm-N'),
       (t) => parseForce(t, 'mm-kg'),
-      (t) => parseDensity(t, 'in-lb'),
+      (t) => parseDensity(t),
       parseNote,
       parseA4,
       (t) => parseGauge(t, 'plain'),
@@ -204,7 +204,7 @@ describe('whatever is typed', () => {
   it.each(['5 constructor', '5 __proto__', '5 toString'])('takes no unit from “%s”', (text) => {
     expect(parseAnyLength(text, 'in-lb').ok).toBe(false);
     expect(parseForce(text, 'in-lb').ok).toBe(false);
-    expect(parseDensity(text, 'in-lb').ok).toBe(false);
+    expect(parseDensity(text).ok).toBe(false);
     expect(parseGauge(text, 'plain').ok).toBe(false);
   });
 });

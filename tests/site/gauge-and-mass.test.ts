@@ -21,7 +21,7 @@ function wire(thousandths: number): string[] {
   return [
     `${(thousandths / 1000).toFixed(4)}\u00a0in`,
     `${(0.25 * Math.PI * diameter ** 2 * 1e6).toPrecision(3)}\u00a0mm²`,
-    letteredDensity(density, 'in-lb'),
+    letteredDensity(density),
   ];
 }
 

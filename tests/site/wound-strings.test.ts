@@ -33,7 +33,7 @@ function taken(core: number, outer: number): string[] {
   return [
     `${core.toFixed(1)} core`,
     `${outer} over the wrap`,
-    letteredDensity(linearDensity, 'in-lb'),
+    letteredDensity(linearDensity),
     formatForce(tension, 'in-lb'),
     formatShare(physics.strengthShare({ construction, tension }) ?? NaN),
   ];

@@ -50,9 +50,7 @@ export function rulesOf(state: State): readonly Rule[] {
       breaksAt,
     ),
     rule('Pitch', tensionExponents.frequency, (k) => formatFrequency(own.frequency * k), breaksAt),
-    rule('Mass', tensionExponents.linearDensity, (k) =>
-      letteredDensity(own.linearDensity * k, units),
-    ),
+    rule('Mass', tensionExponents.linearDensity, (k) => letteredDensity(own.linearDensity * k)),
     rule(
       'Gauge',
       tensionExponents.diameter,

@@ -8,7 +8,7 @@ export const head = (units: Units): readonly string[] => [
   'diameter / 0.001 in',
   'diameter / mm',
   'area / mm²',
-  `unit weight / (${densityUnit(units)})`,
+  `unit weight / (${densityUnit()})`,
 ];
 
 export function rows(wire: PlainString, units: Units): readonly (readonly (string | number)[])[] {
@@ -17,6 +17,6 @@ export function rows(wire: PlainString, units: Units): readonly (readonly (strin
   return Array.from({ length: Math.floor(max * 2) - first + 1 }, (_, i) => {
     const thou = (first + i) / 2;
     const at = measured(wire, fromThousandths(thou));
-    return [thou, millimetres(at.diameter), at.area * 1e6, densityNumber(at.linearDensity, units)];
+    return [thou, millimetres(at.diameter), at.area * 1e6, densityNumber(at.linearDensity)];
   });
 }

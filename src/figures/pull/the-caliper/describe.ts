@@ -30,8 +30,8 @@ export const materialName = (wire: PlainString): string =>
 
 export function describe(wire: PlainString, at: Measured, units: Units): string {
   const own = at.diameter === wire.diameter ? '' : `, its own ${thousandthsText(wire.diameter)}`;
-  return `The section of a plain wire of ${materialName(wire)} between the jaws of a dial caliper: ${thousandthsText(at.diameter)}, ${millimetreText(at.diameter)}${own}. Area ${areaText(at.area)}, unit weight ${letteredDensity(at.linearDensity, units)}, ${toleranceText(at)}.`;
+  return `The section of a plain wire of ${materialName(wire)} between the jaws of a dial caliper: ${thousandthsText(at.diameter)}, ${millimetreText(at.diameter)}${own}. Area ${areaText(at.area)}, unit weight ${letteredDensity(at.linearDensity)}, ${toleranceText(at)}.`;
 }
 
 export const describeShort = (at: Measured, units: Units): string =>
-  `${thousandthsText(at.diameter)}: area ${areaText(at.area)}, unit weight ${letteredDensity(at.linearDensity, units)}.`;
+  `${thousandthsText(at.diameter)}: area ${areaText(at.area)}, unit weight ${letteredDensity(at.linearDensity)}.`;

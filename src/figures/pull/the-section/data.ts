@@ -8,7 +8,7 @@ import { made, rangesOf, type Make } from './make.ts';
 export const head = (units: Units): readonly string[] => [
   'gauge / 0.001 in',
   'core / 0.001 in',
-  `unit weight / (${densityUnit(units)})`,
+  `unit weight / (${densityUnit()})`,
   'share of the wraps',
   `pull / ${forceUnit(units)}`,
   'share of minimum strength',
@@ -29,7 +29,7 @@ export function rows(
     return [
       make.outer,
       core,
-      densityNumber(pull.linearDensity, units),
+      densityNumber(pull.linearDensity),
       wrapShare(pull),
       whole ? inUnits(pull.tension, units) : '',
       pull.share ?? '',

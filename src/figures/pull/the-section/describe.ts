@@ -21,7 +21,7 @@ export const wrapShare = ({ construction }: Pick<WoundPull, 'construction'>): nu
 
 export function describe(own: WoundPull, tried: WoundPull, units: Units): string {
   const { core, outer, shape } = makeOf(tried.construction);
-  const start = `A wound string cut across and along: ${shape === 'hex' ? 'hexagonal' : 'round'} core of ${core.toFixed(1)} thousandths, ${outer} over the wrap. A metre weighs ${letteredDensity(tried.linearDensity, units)}, ${formatDifference(heavier(tried, own))} from the string as it is, and ${formatShare(wrapShare(tried))} of that is wrap.`;
+  const start = `A wound string cut across and along: ${shape === 'hex' ? 'hexagonal' : 'round'} core of ${core.toFixed(1)} thousandths, ${outer} over the wrap. A metre weighs ${letteredDensity(tried.linearDensity)}, ${formatDifference(heavier(tried, own))} from the string as it is, and ${formatShare(wrapShare(tried))} of that is wrap.`;
   if (tried.strain === 'broken')
     return `${start} The core breaks before the string reaches ${spokenNote(tried.note)}.`;
   const share =
@@ -30,7 +30,7 @@ export function describe(own: WoundPull, tried: WoundPull, units: Units): string
 }
 
 export function describeShort(own: WoundPull, tried: WoundPull, units: Units): string {
-  const weight = `${letteredDensity(tried.linearDensity, units)}, ${formatDifference(heavier(tried, own))}`;
+  const weight = `${letteredDensity(tried.linearDensity)}, ${formatDifference(heavier(tried, own))}`;
   return tried.strain === 'broken'
     ? `${weight}: the core breaks.`
     : `${weight}; pull ${formatForce(tried.tension, units)}.`;

@@ -18,7 +18,7 @@ export const dataHead = (units: Units): readonly string[] => [
   'gauge / thousandths',
   `length / ${lengthUnit(units)}`,
   'frequency / Hz',
-  `unit weight / ${densityUnit(units)}`,
+  `unit weight / ${densityUnit()}`,
   `pull / ${forceUnit(units)}`,
 ];
 
@@ -31,7 +31,7 @@ export function dataRows(state: State): readonly (readonly Cell[])[] {
     p.gauge.gauge,
     lengthNumber(p.speakingLength, units),
     p.frequency.toFixed(2),
-    densityNumber(p.linearDensity, units),
+    densityNumber(p.linearDensity),
     p.strain === 'broken' ? 'breaks' : forceNumber(p.tension, units),
   ];
   return [row('as it is', own), row('as tried', tried)];
