@@ -58,8 +58,8 @@ describe('a wire in the caliper', () => {
   });
 
   it('says what it holds, and lists half thousandths', () => {
-    expect(say(ten, measured(ten, ten.diameter), 'mm-N')).toMatch(/steel.*10\.0 thousandths/);
-    const table = rows(ten, 'mm-N');
+    expect(say(ten, measured(ten, ten.diameter))).toMatch(/steel.*10\.0 thousandths/);
+    const table = rows(ten);
     expect(table[0]?.[0]).toBe(6);
     expect(table.at(-1)?.[0]).toBe(16);
   });

@@ -3,12 +3,7 @@ import { describe, expect, it } from 'vitest';
 
 import * as format from '../../src/instrument/format.ts';
 import type { Units } from '../../src/instrument/schema.ts';
-import {
-  fromInches,
-  fromKilogramsForce,
-  fromPoundsForce,
-  fromPoundsPerInch,
-} from '../../src/physics/index.ts';
+import { fromInches, fromKilogramsForce, fromPoundsForce } from '../../src/physics/index.ts';
 
 const anyUnits = fc.constantFrom<Units>('in-lb', 'mm-N', 'mm-kg');
 const GAP = '\u00a0';

@@ -1,6 +1,5 @@
 /** The caliper in words and numbers. */
 import { letteredDensity, formatShare } from '../../../instrument/format.ts';
-import type { Units } from '../../../instrument/schema.ts';
 import {
   inches,
   materialNames,
@@ -28,10 +27,10 @@ export function toleranceText({ tolerance, massTolerance }: Measured): string {
 export const materialName = (wire: PlainString): string =>
   wire.material === 'musicWire' ? 'steel' : (materialNames[wire.material].split(/[ ,]/)[0] ?? '');
 
-export function describe(wire: PlainString, at: Measured, units: Units): string {
+export function describe(wire: PlainString, at: Measured): string {
   const own = at.diameter === wire.diameter ? '' : `, its own ${thousandthsText(wire.diameter)}`;
   return `The section of a plain wire of ${materialName(wire)} between the jaws of a dial caliper: ${thousandthsText(at.diameter)}, ${millimetreText(at.diameter)}${own}. Area ${areaText(at.area)}, unit weight ${letteredDensity(at.linearDensity)}, ${toleranceText(at)}.`;
 }
 
-export const describeShort = (at: Measured, units: Units): string =>
+export const describeShort = (at: Measured): string =>
   `${thousandthsText(at.diameter)}: area ${areaText(at.area)}, unit weight ${letteredDensity(at.linearDensity)}.`;
