@@ -225,7 +225,8 @@ export function knobsOf(root: Root | Element, width: number): Knob[] {
 const isDrawing = (e: Element): boolean =>
   e.tagName === 'svg' && attribute(e, 'role') === 'img' && attribute(e, 'viewBox') !== '';
 
-function sheetOf(root: Root, svg: Element): Sheet {
+/** Any drawing of what was rendered, also one that is there for the eye alone. */
+export function sheetOf(root: Root, svg: Element): Sheet {
   const [, , width = NaN, height = NaN] = attribute(svg, 'viewBox').split(' ').map(Number);
   const inside = svg.children.filter((c): c is Element => c.type === 'element');
   const marks = inside.flatMap((child) => marksIn(root, child, [svg], still));
