@@ -49,7 +49,7 @@ test('of 1,000 players the median is right within 10 %, and 92 to 98 of 100 inte
   expect(Math.abs((sorted(ratios)[Math.floor(ratios.length / 2)] ?? NaN) - 1)).toBeLessThan(0.1);
   expect((100 * held) / fitted).toBeGreaterThanOrEqual(92);
   expect((100 * held) / fitted).toBeLessThanOrEqual(98);
-});
+}, 60_000);
 
 test('what one session tells scatters as the lab says before it begins', () => {
   const next = generator(5);
