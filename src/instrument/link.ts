@@ -27,7 +27,7 @@ const familyCode = (family: Family | undefined): string => (family ? familyCodes
 /** A number with at most so many decimals and no trailing zeros. */
 export const number = (value: number, digits: number): string =>
   String(Number(value.toFixed(digits)));
-const noteCode = (note: string): string => note.toLowerCase().replace('#', 's');
+export const noteCode = (note: string): string => note.toLowerCase().replace('#', 's');
 
 // What no one can read: control characters, and halves of surrogate pairs, which no link can carry.
 const unreadable = /[\u0000-\u001f\u007f]|\p{Surrogate}/gu;
@@ -38,8 +38,15 @@ const nameCode = (name: string): string =>
     /[A-Za-z0-9]/.test(c) ? c : c === ' ' ? '-' : `.${(c.codePointAt(0) ?? 0).toString(16)}.`,
   ).join('');
 
-const gaugeCode = ({ kind, gauge, unitWeight, family }: Gauge): string =>
+export const gaugeCode = ({ kind, gauge, unitWeight, family }: Gauge): string =>
   `${kind === 'plain' ? 'p' : 'w'}${number(gauge, 2)}${unitWeight === undefined ? '' : `x${number(unitWeight * 1000, 4)}`}${familyCode(family)}`;
+
+let nowFields: ((other: Target) => readonly string[]) | undefined;
+
+/** `link-now.ts` brings itself in: what a link tells of an instrument as it is now. Whatever can enter that loads it first. */
+export function bringNowFields(fields: typeof nowFields): void {
+  nowFields = fields;
+}
 
 function bodyFields({ name, scale, a4 }: Instrument | Target): string[] {
   const treble = number(scale.treble * 1000, 2);
@@ -87,7 +94,7 @@ export function encode({ mine, other, units, trial, aim, bend }: State): string 
   if (bend.fret !== usual.bend.fret) fields.push(`bf-${bend.fret}`);
   if (rise !== String(usual.bend.rise)) fields.push(`br-${rise}`);
   if (bend.shown) fields.push('b-open');
-  fields.push('to', ...bodyFields(other));
+  fields.push('to', ...bodyFields(other), ...(nowFields?.(other) ?? []));
   if (other.family) fields.push(`s-${familyCode(other.family)}`);
   if (other.builtFor === 'nylon') fields.push('bt-nylon');
   fields.push(

@@ -16,13 +16,11 @@ export function readGauge(text: string): Gauge {
 
 export interface WorkshopInstrument extends Instrument {
   readonly id: string;
-  readonly about: string;
 }
 
 interface InstrumentData {
   readonly id: string;
   readonly name: string;
-  readonly about: string;
   readonly scale: readonly number[];
   readonly strings: readonly string[];
   /** What it is strung with, where that is not the electric drawer's */
@@ -36,7 +34,6 @@ export const workshop: readonly WorkshopInstrument[] = (instruments as Instrumen
   (d) => ({
     id: d.id,
     name: d.name,
-    about: d.about,
     scale: { treble: scaleOf(d.scale[0] ?? 25.5), bass: scaleOf(d.scale.at(-1) ?? 25.5) },
     a4: STANDARD_A4,
     strings: d.strings.map((text) => {
