@@ -61,7 +61,7 @@ describe.each([
     const diameter = fromThousandths(jaw);
     const margin = sheet.one('circle.margin');
     expect(Number(attribute(margin.element, 'strokeWidth')) / scale).toBeCloseTo(
-      (2 * wireTolerance(diameter)) / fromThousandths(1),
+      (2 * (wireTolerance(diameter) ?? NaN)) / fromThousandths(1),
       6,
     );
     const area = (Math.PI / 4) * diameter ** 2;
