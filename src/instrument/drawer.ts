@@ -6,7 +6,8 @@ import {
   type Construction,
   type MaterialId,
 } from '../physics/index.ts';
-import { families, isSoft, type Family } from './families.ts';
+import { families } from './families.ts';
+import { isSoft, type Family } from './family-names.ts';
 import type { Gauge, Kind } from './schema.ts';
 
 interface DrawerData {

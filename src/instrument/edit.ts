@@ -1,7 +1,7 @@
 /** Changes to an instrument, each a pure function from the old one to the new. */
 import { bestMatch, noteFrequency, noteName, noteNumber } from '../physics/index.ts';
 import { drawerOf, gaugeOf, nearestGauge, physicalKind } from './drawer.ts';
-import { isSoft, type Family } from './families.ts';
+import { isSoft, type Family } from './family-names.ts';
 import { lengthOf, pullOf } from './pulls.ts';
 import { limits } from './limits.ts';
 import type { Gauge, Instrument, StringSpec, Target, TargetString } from './schema.ts';

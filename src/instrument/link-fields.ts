@@ -2,7 +2,7 @@
 import { noteName, noteNumber } from '../physics/index.ts';
 import { nearestGauge } from './drawer.ts';
 import { drawnNames, drawnRanges, type Drawn, type DrawnRange } from './drawn.ts';
-import { familyNames, type Family } from './families.ts';
+import { familyNames, type Family } from './family-names.ts';
 import { familyCodes, number, unitCodes } from './link.ts';
 import { limits } from './limits.ts';
 import { usual } from './usual.ts';

@@ -8,7 +8,7 @@
  * messenger makes one dash of two hyphens), gauges in thousandths of an inch, unit weights (after the x) in grams a metre.
  */
 import { STANDARD_A4 } from '../physics/index.ts';
-import type { Family } from './families.ts';
+import type { Family } from './family-names.ts';
 import { usual } from './usual.ts';
 import type { Gauge, Instrument, State, Target } from './schema.ts';
 

@@ -6,7 +6,7 @@ import * as v from 'valibot';
 
 import { noteNumber } from '../physics/index.ts';
 import { drawnNames, drawnRanges, type DrawnRange } from './drawn.ts';
-import { familyNames } from './families.ts';
+import { familyNames } from './family-names.ts';
 import { limits } from './limits.ts';
 
 const between = ({ min, max }: { readonly min: number; readonly max: number }) =>

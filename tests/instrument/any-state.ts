@@ -3,7 +3,7 @@ import fc from 'fast-check';
 
 import { drawnNames, drawnRanges, type DrawnRange } from '../../src/instrument/drawn.ts';
 import { drawerOf } from '../../src/instrument/drawer.ts';
-import { familyNames } from '../../src/instrument/families.ts';
+import { familyNames } from '../../src/instrument/family-names.ts';
 import { limits } from '../../src/instrument/limits.ts';
 import { usual } from '../../src/instrument/usual.ts';
 import {
