@@ -43,7 +43,7 @@ const chunks = [
   },
   {
     name: 'pair',
-    test: /src\/(instrument\/(plan|pair)|physics\/(nearest-pull|entries)|figures\/(kit\/pair\/sheet|choosing\/two-necks\/(residuals|reach)))/,
+    test: /src\/(instrument\/(plan|pair)|physics\/(nearest-pull|entries)|figures\/kit\/pair\/sheet)/,
     minShareCount: 2,
     priority: 1,
   },

@@ -36,7 +36,10 @@ export interface PlannedString {
 
 export interface Plan {
   readonly strings: readonly PlannedString[];
+  /** All strings of the reference together, N */
   readonly referenceTotal: number;
+  /** What the aim asks of all strings together, N */
+  readonly wantedTotal: number;
   /** Sum over the strings that have a pick, N */
   readonly total: number;
 }
@@ -107,6 +110,7 @@ export const planOf = once((state: State): Plan => {
   return {
     strings,
     referenceTotal: totalPull(pullsOf(state.mine)),
+    wantedTotal: wanted.reduce((sum, s) => sum + s.wanted, 0),
     total: totalPull(strings.flatMap((s) => (s.pull ? [s.pull] : []))),
   };
 });
