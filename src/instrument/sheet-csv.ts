@@ -56,8 +56,7 @@ function bendCells(bent: BentString | undefined, units: Units): readonly string[
   ];
 }
 
-const weightOf = (gauge: Gauge): string =>
-  densityNumber(linearDensity(constructionOf(gauge)));
+const weightOf = (gauge: Gauge): string => densityNumber(linearDensity(constructionOf(gauge)));
 
 /** As a link has it. */
 export const gaugeNumber = ({ gauge }: Gauge): number => Number(gauge.toFixed(2));

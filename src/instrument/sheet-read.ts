@@ -87,4 +87,5 @@ export function readSheet(text: string, base: State): SheetRead {
 }
 
 const isGauge = (gauge: Gauge | undefined, typed: string): boolean =>
-  typed.replace(',', '.') === (gauge ? `${gaugeNumber(gauge)}${gauge.kind === 'wound' ? 'w' : ''}` : '');
+  typed.replace(',', '.') ===
+  (gauge ? `${gaugeNumber(gauge)}${gauge.kind === 'wound' ? 'w' : ''}` : '');
