@@ -72,8 +72,10 @@ function bendDoubts(
   });
   const both = (of: typeof push): number => {
     if (!of) return 0;
-    const { density: _, modulus: __, ...others } = of.contributions;
-    return (Math.SQRT2 * Math.hypot(...Object.values(others))) / of.value;
+    const others = Object.entries(of.contributions).flatMap(([name, by]) =>
+      name === 'density' || name === 'modulus' ? [] : [by],
+    );
+    return (Math.SQRT2 * Math.hypot(...others)) / of.value;
   };
   return { push: both(push), travel: both(travel) };
 }
