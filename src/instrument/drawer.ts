@@ -6,8 +6,8 @@ import {
   type Construction,
   type MaterialId,
 } from '../physics/index.ts';
-import { families } from './families.ts';
-import { isSoft, type Family } from './family-names.ts';
+import { brought } from './brought.ts';
+import { families, isSoft, type Family } from './families.ts';
 import type { Gauge, Kind } from './schema.ts';
 
 interface DrawerData {
@@ -18,14 +18,11 @@ interface DrawerData {
     readonly wrap: MaterialId;
   };
   readonly plain: readonly number[];
-  readonly wound: readonly {
-    readonly gauge: number;
-    readonly core: number;
-    readonly inner?: readonly number[];
-  }[];
+  /** Gauge, core and inner wires */
+  readonly wound: readonly (readonly [number, number, ...number[]])[];
 }
 
-const data = strings as DrawerData;
+const data = strings as unknown as DrawerData;
 
 /** How far a bought string's core may lie either way from the drawer's, as a share of its diameter: as measured strings differ. */
 export const CORE_SPREAD = data.coreSpread;
@@ -36,7 +33,7 @@ const plainString = (gauge: number): Construction => ({
   material: data.material.plain,
 });
 
-const woundString = ({ gauge, core, inner = [] }: DrawerData['wound'][number]): Construction => ({
+const woundString = ([gauge, core, ...inner]: DrawerData['wound'][number]): Construction => ({
   kind: 'wound',
   diameter: fromThousandths(gauge),
   core: { shape: 'hex', diameter: fromThousandths(core), material: data.material.core },
@@ -98,14 +95,22 @@ export function nearestGauge(kind: Kind, gauge: number, family?: Family): number
   );
 }
 
-/** The construction of a gauge: measured when its unit weight is given, otherwise the drawer's (the nearest it has). */
-export function constructionOf({ kind, gauge, unitWeight, family }: Gauge): Construction {
+/** The construction of a gauge: measured when its unit weight is given, otherwise the drawer's, or a typical one between two of its. */
+export function constructionOf(of: Gauge): Construction {
+  const { kind, gauge, unitWeight, doubt, family } = of;
   if (unitWeight !== undefined) {
-    return { kind: 'measured', diameter: fromThousandths(gauge), linearDensity: unitWeight };
+    return {
+      kind: 'measured',
+      diameter: fromThousandths(gauge),
+      linearDensity: unitWeight,
+      linearDensityDoubt: doubt,
+    };
   }
   const { byGauge } = drawerOf(family);
   const construction =
-    byGauge.get(`${kind} ${gauge}`) ?? byGauge.get(`${kind} ${nearestGauge(kind, gauge, family)}`);
+    byGauge.get(`${kind} ${gauge}`) ??
+    brought.make?.(of) ??
+    byGauge.get(`${kind} ${nearestGauge(kind, gauge, family)}`);
   if (!construction)
     throw new RangeError(`gauge is ${gauge} ${kind}; permitted: a gauge of the drawer`);
   return construction;
@@ -115,10 +120,21 @@ export function constructionOf({ kind, gauge, unitWeight, family }: Gauge): Cons
 const gaugeFrom = (kind: Kind, gauge: number, family: Family | undefined): Gauge =>
   family ? { kind, gauge, family } : { kind, gauge };
 
-/** The drawer's name for one of its constructions. */
+const names = new WeakMap<Construction, Gauge>();
+
+/** Has a construction that is in no drawer go by this gauge from now on. */
+export function nameAs(construction: Construction, gauge: Gauge): Construction {
+  names.set(construction, gauge);
+  return construction;
+}
+
+/** The drawer's name for one of its constructions, or the name that was given to it. */
 export function gaugeOf(construction: Construction, family?: Family): Gauge {
   const kind = kindOf(construction);
-  return gaugeFrom(kind, nearestGauge(kind, thousandths(construction.diameter), family), family);
+  return (
+    names.get(construction) ??
+    gaugeFrom(kind, nearestGauge(kind, thousandths(construction.diameter), family), family)
+  );
 }
 
 /** The same gauge as the drawer has it: without a weight that the reader gave. */
@@ -127,7 +143,10 @@ export const bareGauge = ({ kind, gauge, family }: Gauge): Gauge => gaugeFrom(ki
 /** The gauge so many steps lighter (negative) or heavier in its drawer, held at the drawer's ends. */
 export function stepGauge({ kind, gauge, family }: Gauge, steps: number): Gauge {
   const list = drawerOf(family).gauges[kind];
-  const at = list.indexOf(nearestGauge(kind, gauge, family));
-  const to = Math.min(list.length - 1, Math.max(0, at + steps));
+  const near = nearestGauge(kind, gauge, family);
+  // From between two of the drawer's the first step leads to the nearer one, where that lies ahead.
+  const first = steps * (near - gauge) > 0 ? Math.sign(steps) : 0;
+  const at = list.indexOf(near) + steps - first;
+  const to = Math.min(list.length - 1, Math.max(0, at));
   return gaugeFrom(kind, list[to] ?? gauge, family);
 }

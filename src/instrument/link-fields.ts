@@ -1,22 +1,23 @@
 /** The fields of a link, read one by one: each gives what it holds, or a sentence on what was changed to fit. */
 import { noteName, noteNumber } from '../physics/index.ts';
-import { nearestGauge } from './drawer.ts';
 import { drawnNames, drawnRanges, type Drawn, type DrawnRange } from './drawn.ts';
-import { familyNames, type Family } from './family-names.ts';
+import { familyNames, type Family } from './families.ts';
 import { familyCodes, number, unitCodes } from './link.ts';
 import { limits } from './limits.ts';
+import { typicalRange } from './typical.ts';
 import { usual } from './usual.ts';
-import {
-  bridges,
-  type Aim,
-  type BendChoice,
-  type Gauge,
-  type OnNow,
-  type State,
-  type Target,
-  type TargetString,
-  type Trial,
+import type {
+  Aim,
+  BendChoice,
+  Gauge,
+  OwnDrawer,
+  State,
+  Target,
+  TargetString,
+  Trial,
 } from './schema.ts';
+
+const sources: readonly OwnDrawer['from'][] = ['mine', 'first', 'stock'];
 
 /** An instrument as far as a link has told of it. */
 export interface Draft {
@@ -26,10 +27,6 @@ export interface Draft {
   strings: TargetString[];
   family: Family | undefined;
   builtFor: Target['builtFor'];
-  bridge: Target['bridge'];
-  beyond: Target['beyond'];
-  /** What is on it now, string by string */
-  on: readonly (OnNow | undefined)[];
 }
 
 export class FieldReader {
@@ -72,11 +69,12 @@ export class FieldReader {
   }
 
   private gauge(text: string): Gauge | undefined {
-    const match = /^([pw])(\d{1,3}(?:\.\d+)?)(?:x(\d+(?:\.\d+)?))?([abnf])?$/i.exec(text);
+    const match =
+      /^([pw])(\d{1,3}(?:\.\d+)?)(?:x(\d+(?:\.\d+)?)(?:d(\d+(?:\.\d+)?))?)?([abnf])?$/i.exec(text);
     if (!match) return undefined;
     const kind = match[1]?.toLowerCase() === 'w' ? 'wound' : 'plain';
     const gauge = Number(match[2]);
-    const family = this.family(match[4] ?? '');
+    const family = this.family(match[5] ?? '');
     const from = family ? { family } : {};
     if (match[3] !== undefined) {
       const unitWeight = this.clamp(
@@ -85,11 +83,16 @@ export class FieldReader {
         limits.unitWeight,
         (m) => `${number(m * 1000, 4)} g/m`,
       );
-      return { kind, gauge: this.clamp('Gauge', gauge, limits.gauge, String), unitWeight, ...from };
+      const doubt = Math.min(Number(match[4] ?? NaN) * 1e-6, limits.unitWeight.max);
+      return {
+        kind,
+        gauge: this.clamp('Gauge', gauge, limits.gauge, String),
+        unitWeight,
+        ...(doubt >= 0 && { doubt }),
+        ...from,
+      };
     }
-    const near = nearestGauge(kind, gauge, family);
-    if (near !== gauge) this.notes.push(`The drawer has no ${kind} ${gauge}; taken as ${near}.`);
-    return { kind, gauge: near, ...from };
+    return { kind, gauge: this.clamp('Gauge', gauge, typicalRange(kind, family), String), ...from };
   }
 
   private family(code: string): Family | undefined {
@@ -104,9 +107,6 @@ export class FieldReader {
       strings: [],
       family: undefined,
       builtFor: undefined,
-      bridge: undefined,
-      beyond: undefined,
-      on: [],
     };
     for (const field of fields) {
       const [, key = '', value = ''] = /^([A-Za-z]+\d?)(?:-(.*))?$/.exec(field) ?? [];
@@ -115,36 +115,11 @@ export class FieldReader {
       else if (key.toLowerCase() === 's') draft.family = this.family(value);
       else if (key.toLowerCase() === 'bt') {
         draft.builtFor = value.toLowerCase() === 'nylon' ? 'nylon' : undefined;
-      } else if (key.toLowerCase() === 'bg') {
-        draft.bridge = bridges.find((name) => name === value.toLowerCase());
-      } else if (key.toLowerCase() === 'by') draft.beyond = this.beyond(value);
-      else if (key.toLowerCase() === 'on') draft.on = this.on(value);
-      else if (key.toLowerCase() === 'a' && value && Number.isFinite(Number(value))) {
+      } else if (key.toLowerCase() === 'a' && value && Number.isFinite(Number(value))) {
         draft.a4 = this.clamp('A4', Number(value), limits.a4, (n) => `${number(n, 1)} Hz`);
       } else this.string(draft, key, value);
     }
     return draft;
-  }
-
-  private beyond(value: string): Target['beyond'] {
-    const [nut = NaN, saddle = NaN] = value.split('-').map((part) => Number(part || NaN));
-    if (!Number.isFinite(nut) || !Number.isFinite(saddle)) return undefined;
-    const fit = (mm: number): number =>
-      this.clamp(
-        'Length beyond',
-        Number((mm / 1000).toFixed(7)),
-        limits.beyond,
-        (m) => `${number(m * 1000, 1)} mm`,
-      );
-    return { nut: fit(nut), saddle: fit(saddle) };
-  }
-
-  private on(value: string): readonly (OnNow | undefined)[] {
-    return value.split('-').map((part) => {
-      const [code = '', noteText = ''] = part.split(/y/i);
-      const [gauge, note] = [this.gauge(code), this.note(noteText)];
-      return gauge && note ? { note, ...gauge } : undefined;
-    });
   }
 
   private scale(draft: Draft, value: string): void {
@@ -202,7 +177,18 @@ export class FieldReader {
     };
   }
 
-  options(fields: readonly string[], base: State): Pick<State, 'units' | 'trial' | 'aim' | 'bend'> {
+  private drawer(fields: readonly string[]): { drawer: OwnDrawer } | undefined {
+    const values = (key: string) =>
+      fields.flatMap((f) => (f.toLowerCase().startsWith(key) ? [f.slice(key.length)] : []));
+    const from = sources.find((name) => name === values('from-')[0]?.toLowerCase());
+    const strings = values('own-').flatMap((text) => this.gauge(text) ?? []);
+    return from && { drawer: { from, strings } };
+  }
+
+  options(
+    fields: readonly string[],
+    base: State,
+  ): Pick<State, 'units' | 'trial' | 'aim' | 'bend' | 'drawer'> {
     const value = (key: string) =>
       fields.find((f) => f.toLowerCase().startsWith(`${key}-`))?.slice(key.length + 1);
     const units = Object.entries(unitCodes).find(
@@ -232,6 +218,7 @@ export class FieldReader {
         weights: this.weights(value('w') ?? ''),
       },
       bend: this.bend(value),
+      ...this.drawer(fields),
     };
   }
 }

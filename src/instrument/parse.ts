@@ -10,11 +10,12 @@ import {
   noteNumber,
   thousandths,
 } from '../physics/index.ts';
-import { drawerOf, nearestGauge } from './drawer.ts';
-import type { Family } from './family-names.ts';
+import { nearestGauge } from './drawer.ts';
+import type { Family } from './families.ts';
 import { densityNumber, densityUnit, formatLength } from './format.ts';
 import { limits } from './limits.ts';
 import type { Gauge, Units } from './schema.ts';
+import { typicalRange } from './typical.ts';
 
 export type Parsed<T> =
   { readonly ok: true; readonly value: T } | { readonly ok: false; readonly message: string };
@@ -183,7 +184,7 @@ export function parseA4(text: string): Parsed<number> {
   return good(read.value);
 }
 
-/** A gauge of a family's drawer: "10", ".010", "9.5", "46w", "46 wound". `kind` serves when the text does not say. */
+/** A gauge of a family's strings, in its drawer or between: "10", ".010", "9.5", "46w", "46 wound". `kind` serves when the text does not say. */
 export function parseGauge(text: string, kind: Gauge['kind'], family?: Family): Parsed<Gauge> {
   const read = readNumber(text);
   const kinds: Readonly<Record<string, Gauge['kind']>> = {
@@ -204,14 +205,18 @@ export function parseGauge(text: string, kind: Gauge['kind'], family?: Family): 
     : inThousandths
       ? read.value
       : read.value * 1000;
-  const list = drawerOf(family).gauges[said];
   const near = nearestGauge(said, thou, family);
   // A gauge in mm is a rounded one: half a hundredth of a millimetre either way is the same string.
   const slack = isMetric ? thousandths(5e-6) : 0.01;
-  if (Math.abs(near - thou) > slack) {
+  const gauge = Math.abs(near - thou) <= slack ? near : Number(thou.toFixed(2));
+  const { min, max } = typicalRange(said, family);
+  if (gauge < min || gauge > max) {
+    const other: Gauge['kind'] = said === 'plain' ? 'wound' : 'plain';
+    const range = typicalRange(other, family);
+    const instead = gauge >= range.min && gauge <= range.max;
     return bad(
-      `The drawer has ${said} gauges from ${list[0]} to ${list.at(-1)}; the nearest to ${Number(thou.toFixed(1))} is ${near}.`,
+      `${said === 'plain' ? 'Plain' : 'Wound'} strings here go from ${min} to ${max}.${instead ? ` For a ${other} one type ${Number(thou.toFixed(1))} ${other}.` : ''}`,
     );
   }
-  return good({ kind: said, gauge: near, ...(family && { family }) });
+  return good({ kind: said, gauge, ...(family && { family }) });
 }

@@ -54,12 +54,6 @@ describe('the drawer', () => {
     expect(nearestGauge('wound', 51)).toBe(50);
   });
 
-  it('stands in with the nearest for a gauge that it does not have', () => {
-    expect(constructionOf({ kind: 'plain', gauge: 10.2 })).toBe(
-      constructionOf({ kind: 'plain', gauge: 10 }),
-    );
-  });
-
   it('takes the reader’s unit weight before its own', () => {
     const measured = constructionOf({ kind: 'wound', gauge: 46, unitWeight: 0.0061 });
     expect(measured.kind).toBe('measured');

@@ -69,7 +69,8 @@ describe('what is out of range is clamped and told', () => {
     [`v1/a-500/${four}`, (s) => s.mine.a4, 480, /A4 500 Hz .* 480 Hz/],
     [`v1/c9-p10/${four}`, (s) => s.mine.strings[0]?.note, 'C7', /Note C9 .* C7/],
     [`v1/cb0-w100/${four}`, (s) => s.mine.strings[0]?.note, 'C0', /Note .* C0/],
-    [`v1/e4-p10.2/${four}`, (s) => s.mine.strings[0]?.gauge, 10, /no plain 10\.2; taken as 10\./],
+    [`v1/e4-p10.2/${four}`, (s) => s.mine.strings[0]?.gauge, 10.2, /^$/],
+    [`v1/e4-p90/${four}`, (s) => s.mine.strings[0]?.gauge, 36, /Gauge 90 .* 36/],
     [`v1/e4-w300x5/${four}`, (s) => s.mine.strings[0]?.gauge, 200, /Gauge 300 .* 200/],
     [
       `v1/e4-p10x900/${four}`,

@@ -80,10 +80,10 @@ describe('parseGauge', () => {
   });
 
   it.each([
-    ['10.2', 'plain', 'The drawer has plain gauges from 7 to 26; the nearest to 10.2 is 10.'],
-    ['46', 'plain', 'The drawer has plain gauges from 7 to 26; the nearest to 46 is 26.'],
-    ['10w', 'plain', 'The drawer has wound gauges from 17 to 145; the nearest to 10 is 17.'],
-  ] as const)('offers the nearest to %s %s', (text, kind, message) => {
+    ['46', 'plain', 'Plain strings here go from 5 to 36. For a wound one type 46 wound.'],
+    ['10w', 'plain', 'Wound strings here go from 15 to 195. For a plain one type 10 plain.'],
+    ['400', 'plain', 'Plain strings here go from 5 to 36.'],
+  ] as const)('offers the other kind for %s %s, where there is one', (text, kind, message) => {
     expect(parseGauge(text, kind)).toEqual({ ok: false, message });
   });
 
@@ -97,9 +97,17 @@ describe('parseGauge', () => {
     expect(parseGauge(text, 'plain')).toEqual({ ok: true, value: { kind, gauge } });
   });
 
-  it('says what the drawer has where a gauge in mm is none of it', () => {
+  it.each([
+    ['10.2', 10.2],
+    ['.021', 21],
+    ['0.6 mm', 23.62],
+  ] as const)('takes a gauge that no drawer holds: “%s”', (text, gauge) => {
+    expect(parseGauge(text, 'plain')).toEqual({ ok: true, value: { kind: 'plain', gauge } });
+  });
+
+  it('says what there is where a gauge in mm is none of it', () => {
     const parsed = parseGauge('10 mm', 'plain');
-    expect(parsed.ok ? '' : parsed.message).toMatch(/^The drawer has plain gauges from 7 to 26/);
+    expect(parsed.ok ? '' : parsed.message).toBe('Plain strings here go from 5 to 36.');
   });
 
   it.each(['', 'thin', '10 yd'])('says how a gauge is written: “%s”', (text) => {
