@@ -20,8 +20,22 @@ let current: string | undefined;
 
 const newId = (): string => crypto.getRandomValues(new Uint32Array(4)).join('-');
 
+// Weights that somebody knows, and picks from the reader's own strings.
+const needsMore = /x\d|\/from-/;
+let hasMore = false;
+
+/** Goes on as soon as all that a state of this text needs is there: at once, for most. */
+function whenReady(text: string, then: () => void): void | Promise<void> {
+  if (hasMore || !needsMore.test(text)) return then();
+  return import('./own-picks.ts').then(() => (hasMore = true)).then(then, () => undefined);
+}
+
 /** Takes up what the device remembers, unless the reader was quicker. */
-export function readMemory(held: Page, remembered: string): void {
+export function readMemory(held: Page, remembered: string): void | Promise<void> {
+  return whenReady(remembered, () => takeMemory(held, remembered));
+}
+
+function takeMemory(held: Page, remembered: string): void {
   if (held.state !== initialState) return;
   const { state } = decode(remembered, initialState);
   if (!state) {
@@ -34,6 +48,7 @@ export function readMemory(held: Page, remembered: string): void {
   identify(held);
   readPast(held);
   listen(held);
+  refill(held);
   // What an earlier version, or a page that was left too soon, has not put in the book.
   if (!exampleOf(state.mine) && (current === undefined || recall('unshelved') !== undefined))
     bookkeep(held, current === undefined, false);
@@ -45,10 +60,24 @@ function identify({ own }: Page): void {
   if (current !== undefined) ids.set(own.mine, current);
 }
 
+/** Picks of the reader's own come from the strings of the book as they are now. */
+function refill(held: Page): void {
+  if (!held.own.drawer || isGuest()) return;
+  void import('./own-strings.ts').then(
+    ({ follow }) => follow(held),
+    () => undefined,
+  );
+}
+
 /** The steps back that are remembered: those that changed the reader's own. */
 export function readPast(held: Page): void {
+  const text = recall('undo') ?? '[]';
+  void whenReady(text, () => takePast(held, text));
+}
+
+function takePast(held: Page, text: string): void {
   try {
-    const list: unknown = JSON.parse(recall('undo') ?? '[]');
+    const list: unknown = JSON.parse(text);
     held.past = Array.isArray(list) ? list.filter(isPast).map((past) => stepOf(held, past)) : [];
   } catch {
     held.past = [];
@@ -85,6 +114,7 @@ function stepOf(held: Page, { text, id }: Past): Step {
 export function bookkeep(held: Page, isNew: boolean, undone: boolean): void {
   if (isGuest()) return;
   listen(held);
+  refill(held);
   if (!undone) nameCopy(held);
   const { mine } = held.own;
   const before = current;
@@ -151,12 +181,16 @@ function listen(held: Page): void {
 }
 
 /** Another window has changed the reader's own: what is shown here follows, unless it is a visit. */
-function followOtherWindow(held: Page, text: string): void {
+const followOtherWindow = (held: Page, text: string): void =>
+  void whenReady(text, () => takeFollowed(held, text));
+
+function takeFollowed(held: Page, text: string): void {
   const { state } = decode(text, initialState);
   if (!state) return;
   const before = held.own;
   held.own = untried(state);
   identify(held);
+  refill(held);
   if (held.visiting || !differs(held.own, before)) return;
   const { state: shown, settled } = held;
   held.settled = { ...held.own, trial: settled.trial };
@@ -166,7 +200,7 @@ function followOtherWindow(held: Page, text: string): void {
 /** A drag goes on from `before`: what it has not changed is taken from `own`. */
 function rebased(next: State, before: State, own: State): State {
   let state = next;
-  for (const part of ['mine', 'other', 'units', 'aim', 'bend'] as const)
+  for (const part of ['mine', 'other', 'units', 'drawer', 'aim', 'bend'] as const)
     if (next[part] === before[part] && next[part] !== own[part])
       state = { ...state, [part]: own[part] };
   return state;
@@ -183,7 +217,11 @@ const isOwn = ({ mine, other }: State): boolean =>
   !exampleOf(mine) || !workshop.some((w) => same(asTarget(w), other));
 
 /** Takes up the address. */
-export function readLink(held: Page, isFirst: boolean): void {
+export function readLink(held: Page, isFirst: boolean): void | Promise<void> {
+  return whenReady(window.location.hash, () => takeLink(held, isFirst));
+}
+
+function takeLink(held: Page, isFirst: boolean): void {
   const text = window.location.hash.slice(1);
   if (text === encode(held.settled)) return;
   if (text === '') {
@@ -247,9 +285,18 @@ export function show(held: Page, next: State): void {
 }
 
 /** Makes what is visited the reader's own. */
-export function keepVisit(held: Page): void {
-  held.adopt(held.settled);
-  held.state = held.settled;
+export function keepVisit(held: Page): void | Promise<void> {
+  const { settled } = held;
+  if (!settled.drawer && !held.own.drawer) return adoptVisit(held, settled);
+  return import('./own-strings.ts').then(
+    ({ frozen }) => adoptVisit(held, frozen(settled, held.own.drawer)),
+    () => void (held.notice = 'A part of this page did not arrive. Press again.'),
+  );
+}
+
+function adoptVisit(held: Page, state: State): void {
+  held.adopt(state);
+  held.state = state;
   held.settle();
 }
 

@@ -1,7 +1,4 @@
-/**
- * How sure a string's pull is: one doubt for one string on every page, of its wire, its weight, its length and its pitch together.
- * Wherever the site writes ±, it is one standard deviation.
- */
+/** How sure a string's pull is: one doubt for one string on every page, of its wire, its weight, its length and its pitch together. */
 import {
   estimateString,
   fromHalfWidth,
@@ -11,6 +8,9 @@ import {
   type Doubts,
 } from '../physics/index.ts';
 import type { Pull } from './pulls.ts';
+
+/** Coverage factor of about 95 %: JCGM 100:2008, 6.3.3. */
+export const COVERAGE = 2;
 
 /** What the bench takes for granted where the reader says nothing: half-widths, common practice at a workshop's bench. */
 export const benchDoubts = {
@@ -32,7 +32,11 @@ export function doubtsOf(c: Construction): Doubts {
   const { speakingLength, pitch, unitWeight, polymer } = benchDoubts;
   const set = { speakingLength: fromHalfWidth(speakingLength), pitch: fromHalfWidth(pitch) };
   const wire = (diameter: number): number => fromHalfWidth(wireTolerance(diameter) ?? 0);
-  if (c.kind === 'measured') return { ...set, linearDensity: fromHalfWidth(unitWeight) };
+  if (c.kind === 'measured') {
+    const own = c.linearDensityDoubt;
+    const share = own === undefined ? fromHalfWidth(unitWeight) : own / c.linearDensity;
+    return { ...set, linearDensity: share };
+  }
   if (!isWire(c)) return { ...set, diameter: fromHalfWidth(polymer * c.diameter) };
   if (c.kind === 'plain') return { ...set, diameter: wire(c.diameter) };
   const core = wire(c.core.diameter);
@@ -57,32 +61,8 @@ export function pullEstimate({
   return pull;
 }
 
-/** One standard deviation of a string's pull, relative to it: the real pull lies within in about two cases of three. */
+/** Relative: the pull lies within so much of the model's in about nineteen cases of twenty. */
 export function pullDoubt(of: Parameters<typeof pullEstimate>[0]): number {
   const { value, uncertainty } = pullEstimate(of);
-  return uncertainty / value;
-}
-
-/** What a string is made of, as far as its density goes; nothing of one that was weighed. */
-const stuffOf = (c: Construction): string | undefined =>
-  c.kind === 'measured'
-    ? undefined
-    : c.kind === 'plain'
-      ? c.material
-      : [c.core.material, ...c.wraps.map((wrap) => wrap.material)].join(' ');
-
-/**
- * One standard deviation of how two pulls compare, relative. What the density of their stuff leaves open shifts both alike where
- * it is the same stuff, and then is no doubt of the comparison.
- */
-export function comparisonDoubt(one: Pull, other: Pull): number {
-  const alike =
-    stuffOf(one.construction) === stuffOf(other.construction) && stuffOf(one.construction);
-  return Math.hypot(...[one, other].map((pull) => ownDoubt(pull, Boolean(alike))));
-}
-
-function ownDoubt(pull: Pull, alike: boolean): number {
-  const { value, contributions } = pullEstimate(pull);
-  const { density, ...others } = contributions;
-  return Math.hypot(alike ? 0 : density, ...Object.values(others)) / value;
+  return (COVERAGE * uncertainty) / value;
 }

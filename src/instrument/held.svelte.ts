@@ -92,9 +92,9 @@ export class Held implements Page {
   }
 
   /** What comes only when there is a link or a memory to read, or an instrument to keep. */
-  async late(then: (late: typeof import('./arrive.ts')) => void): Promise<void> {
+  async late(then: (late: typeof import('./arrive.ts')) => unknown): Promise<void> {
     const late = await import('./arrive.ts').catch(() => undefined);
-    if (late) then(late);
+    if (late) await then(late);
     else this.notice = 'A part of this page did not arrive. Load it again.';
   }
 }

@@ -1,6 +1,5 @@
 /** Reads the text of a link. It never throws: what is out of range is clamped and told, what is unknown is ignored. */
 import './bend-aims.ts';
-import './link-now.ts';
 import { VERSION } from './link.ts';
 import { FieldReader, type Draft } from './link-fields.ts';
 import { limits } from './limits.ts';
@@ -36,6 +35,7 @@ export function decode(text: string, base: State): Decoded {
   });
   const state: State = {
     ...base,
+    drawer: undefined,
     ...reader.options(fields, base),
     mine:
       strings.length >= limits.strings.min
@@ -47,9 +47,7 @@ export function decode(text: string, base: State): Decoded {
             ...bodyOf(other, base.other),
             family: other.family,
             builtFor: other.builtFor,
-            ...(other.bridge && { bridge: other.bridge }),
-            ...(other.beyond && { beyond: other.beyond }),
-            strings: withOn(other),
+            strings: other.strings,
           }
         : base.other,
   };
@@ -61,9 +59,6 @@ export function decode(text: string, base: State): Decoded {
     ? { state, notes: [...new Set(notes)] }
     : { state: undefined, notes: ['The link could not be read.'] };
 }
-
-const withOn = ({ strings, on }: Draft): Target['strings'] =>
-  strings.map((string, i) => ({ ...string, ...(on[i] && { on: on[i] }) }));
 
 const bodyOf = (draft: Draft, base: Instrument | Target) => ({
   name: draft.name,

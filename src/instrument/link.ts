@@ -5,10 +5,13 @@
  * being typed into a messenger: v1/n-Redshank/l-647.7/e4-p10/b3-p13/e2-w46x6.718/to/n-Whimbrel/l-673.1/e4/b3-p12.
  * A letter after a gauge names a drawer other than the electric one: p28n is nylon, w35n what goes with it.
  * Lengths are in millimetres (those of single drawings, after an x, in metres; an m before a number is its minus sign, since a
- * messenger makes one dash of two hyphens), gauges in thousandths of an inch, unit weights (after the x) in grams a metre.
+ * messenger makes one dash of two hyphens), gauges in thousandths of an inch, unit weights (after the x) in grams a metre, what is
+ * uncertain of those (after the d) in milligrams a metre. Where picks come from the reader's own strings, from-mine says so, and
+ * own-w26x3.11 is one of those that are picked.
  */
 import { STANDARD_A4 } from '../physics/index.ts';
-import type { Family } from './family-names.ts';
+import { brought } from './brought.ts';
+import type { Family } from './families.ts';
 import { usual } from './usual.ts';
 import type { Gauge, Instrument, State, Target } from './schema.ts';
 
@@ -27,7 +30,7 @@ const familyCode = (family: Family | undefined): string => (family ? familyCodes
 /** A number with at most so many decimals and no trailing zeros. */
 export const number = (value: number, digits: number): string =>
   String(Number(value.toFixed(digits)));
-export const noteCode = (note: string): string => note.toLowerCase().replace('#', 's');
+const noteCode = (note: string): string => note.toLowerCase().replace('#', 's');
 
 // What no one can read: control characters, and halves of surrogate pairs, which no link can carry.
 const unreadable = /[\u0000-\u001f\u007f]|\p{Surrogate}/gu;
@@ -38,15 +41,16 @@ const nameCode = (name: string): string =>
     /[A-Za-z0-9]/.test(c) ? c : c === ' ' ? '-' : `.${(c.codePointAt(0) ?? 0).toString(16)}.`,
   ).join('');
 
-export const gaugeCode = ({ kind, gauge, unitWeight, family }: Gauge): string =>
-  `${kind === 'plain' ? 'p' : 'w'}${number(gauge, 2)}${unitWeight === undefined ? '' : `x${number(unitWeight * 1000, 4)}`}${familyCode(family)}`;
+const numberAfter = (mark: string, value: number | undefined, digits: number): string =>
+  value === undefined ? '' : mark + number(value, digits);
 
-let nowFields: ((other: Target) => readonly string[]) | undefined;
-
-/** `link-now.ts` brings itself in: what a link tells of an instrument as it is now. Whatever can enter that loads it first. */
-export function bringNowFields(fields: typeof nowFields): void {
-  nowFields = fields;
-}
+export const gaugeCode = ({ kind, gauge, unitWeight, doubt, family }: Gauge): string =>
+  kind[0] +
+  number(gauge, 2) +
+  (unitWeight === undefined
+    ? ''
+    : numberAfter('x', unitWeight * 1000, 4) + numberAfter('d', doubt && doubt * 1e6, 1)) +
+  familyCode(family);
 
 function bodyFields({ name, scale, a4 }: Instrument | Target): string[] {
   const treble = number(scale.treble * 1000, 2);
@@ -71,7 +75,8 @@ export function encodeInstrument(instrument: Instrument): string {
 }
 
 /** The whole state. */
-export function encode({ mine, other, units, trial, aim, bend }: State): string {
+export function encode(state: State): string {
+  const { mine, other, units, trial, aim, bend } = state;
   const fields = [encodeInstrument(mine), `u-${unitCodes[units]}`];
   const factor = number(aim.factor * 100, 1);
   if (trial.string > 0) fields.push(`ts-${trial.string + 1}`);
@@ -94,7 +99,8 @@ export function encode({ mine, other, units, trial, aim, bend }: State): string 
   if (bend.fret !== usual.bend.fret) fields.push(`bf-${bend.fret}`);
   if (rise !== String(usual.bend.rise)) fields.push(`br-${rise}`);
   if (bend.shown) fields.push('b-open');
-  fields.push('to', ...bodyFields(other), ...(nowFields?.(other) ?? []));
+  if (state.drawer) fields.push(...(brought.fields?.(state) ?? []));
+  fields.push('to', ...bodyFields(other));
   if (other.family) fields.push(`s-${familyCode(other.family)}`);
   if (other.builtFor === 'nylon') fields.push('bt-nylon');
   fields.push(

@@ -3,13 +3,12 @@ import {
   felt,
   nearestPull,
   noteFrequency,
-  type Construction,
   type Felt,
   type Match,
   type Wanted,
 } from '../physics/index.ts';
+import { brought, type Matching } from './brought.ts';
 import { drawerOf, gaugeOf, physicalKind } from './drawer.ts';
-import type { Family } from './family-names.ts';
 import { once } from './once.ts';
 import { lengthOf, pullOf, pullsOf, totalPull, type Pull } from './pulls.ts';
 import type { Gauge, State } from './schema.ts';
@@ -36,10 +35,7 @@ export interface PlannedString {
 
 export interface Plan {
   readonly strings: readonly PlannedString[];
-  /** All strings of the reference together, N */
   readonly referenceTotal: number;
-  /** What the aim asks of all strings together, N */
-  readonly wantedTotal: number;
   /** Sum over the strings that have a pick, N */
   readonly total: number;
 }
@@ -74,9 +70,7 @@ export const weighsBends = ({ aim: { weights } }: State): boolean =>
 /** Works out what to pick when the aim weighs more than the pull. */
 export interface BendAims {
   readonly asked: (state: State, byPull: readonly Wanted[]) => readonly Wanted[];
-  readonly best: (
-    wanted: Wanted & { readonly drawer: readonly Construction[] },
-  ) => Match | undefined;
+  readonly best: Matching;
 }
 let bendAims: BendAims | undefined;
 
@@ -105,12 +99,11 @@ export const planOf = once((state: State): Plan => {
   const wanted = wantedPulls(state);
   const asked = askedOf(state, wanted);
   const strings = other.strings.map((string, i) =>
-    plannedString(string, asked[i], wanted[i], other),
+    plannedString(string, asked[i], wanted[i], state),
   );
   return {
     strings,
     referenceTotal: totalPull(pullsOf(state.mine)),
-    wantedTotal: wanted.reduce((sum, s) => sum + s.wanted, 0),
     total: totalPull(strings.flatMap((s) => (s.pull ? [s.pull] : []))),
   };
 });
@@ -119,11 +112,14 @@ function plannedString(
   { note, pick }: { readonly note: string; readonly pick?: Gauge | undefined },
   asked: Wanted | undefined,
   want: WantedString | undefined,
-  { a4, family }: { readonly a4: number; readonly family?: Family | undefined },
+  state: State,
 ): PlannedString {
+  const { a4, family } = state.other;
   if (!asked || !want) throw new RangeError('strings and wanted pulls differ in number');
   const match = asked.aim && bendAims ? bendAims.best : nearestPull;
-  const best = match({ ...asked, drawer: drawerOf(family).constructions });
+  const kind = state.aim.kinds === 'keep' ? want.kind : undefined;
+  const own = brought.pick ? brought.pick(state, asked, kind, match) : false;
+  const best = own === false ? match({ ...asked, drawer: drawerOf(family).constructions }) : own;
   const gauge = pick ?? (best && gaugeOf(best.construction, family));
   const pull = gauge && pullOf({ gauge, note, a4, speakingLength: asked.speakingLength });
   const difference = pull && pull.tension / want.wanted - 1;

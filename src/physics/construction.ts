@@ -43,6 +43,8 @@ export interface MeasuredString {
   readonly diameter: number;
   /** kg/m, as weighed */
   readonly linearDensity: number;
+  /** kg/m, its standard uncertainty, where something is known of it */
+  readonly linearDensityDoubt?: number | undefined;
   /** N */
   readonly axialStiffness?: number | undefined;
   /** N m² */

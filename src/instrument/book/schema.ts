@@ -23,6 +23,8 @@ const gaugeEntries = {
   gauge: positive,
   /** kg/m */
   unitWeight: v.optional(positive),
+  /** kg/m, one standard uncertainty of that weight */
+  doubt: v.optional(finite),
   family: v.optional(v.string()),
   /** Which of the reader's own strings it is */
   ownString: v.optional(v.string()),
@@ -37,8 +39,6 @@ const stringEntries = {
   note: v.pipe(v.string(), v.minLength(2), v.maxLength(8)),
   /** The fret at which a string of its own length begins */
   from: v.optional(finite),
-  /** m, of a string whose length follows from no scale */
-  length: v.optional(positive),
   /** Strings that share a number lie together in one course */
   course: v.optional(finite),
 };
@@ -53,17 +53,7 @@ export const keptTarget = v.looseObject({
   ...body,
   family: v.optional(v.string()),
   builtFor: v.optional(v.string()),
-  bridge: v.optional(v.string()),
-  /** m */
-  beyond: v.optional(v.looseObject({ nut: finite, saddle: finite })),
-  strings: strings(
-    v.looseObject({
-      ...stringEntries,
-      pick: v.optional(gauge),
-      /** What is on it now, and how that is tuned */
-      on: v.optional(v.looseObject({ note: v.string(), ...gaugeEntries })),
-    }),
-  ),
+  strings: strings(v.looseObject({ ...stringEntries, pick: v.optional(gauge) })),
 });
 
 /** What was measured on an instrument, each as it was typed: a height at each string, one relief, cents at each string. */
@@ -72,16 +62,6 @@ export const measured = v.looseObject({
   relief: v.optional(text),
   intonation: v.optional(v.array(text)),
   words: v.optional(text),
-});
-
-/** One string as it was picked. What was worked out from the drawer and the physics of that day stands in numbers: N. */
-const frozenPick = v.looseObject({
-  note: v.string(),
-  gauge: v.nullable(gauge),
-  /** What the drawer offered, which the reader may have passed over */
-  best: v.optional(v.nullable(gauge)),
-  pull: v.nullable(positive),
-  wanted: v.nullable(positive),
 });
 
 const common = {
@@ -109,11 +89,19 @@ const jobRecord = v.looseObject({
   right: keptInstrument,
   /** The one to be strung */
   other: keptTarget,
+  /** What is on it now, string by string; an empty string where nobody knows */
+  on: v.optional(v.array(v.nullable(gauge))),
   aim: v.looseObject({}),
   bend: v.optional(v.looseObject({})),
-  /** Frozen as picked, and when */
-  picks: v.array(frozenPick),
-  picked: v.optional(moment),
+  /** Frozen as picked: N, and what was aimed at */
+  picks: v.array(
+    v.looseObject({
+      note: v.string(),
+      gauge: v.nullable(gauge),
+      pull: v.nullable(positive),
+      wanted: v.nullable(positive),
+    }),
+  ),
   before: v.optional(measured),
   after: v.optional(measured),
 });
@@ -121,7 +109,7 @@ const jobRecord = v.looseObject({
 const stringRecord = v.looseObject({
   ...common,
   kind: v.literal('string'),
-  string: v.looseObject({ kind: v.string(), gauge: positive, unitWeight: v.optional(positive) }),
+  string: gauge,
   label: v.optional(text),
   /** How its unit weight came: known, weighed, worked out */
   how: v.optional(v.string()),
@@ -160,15 +148,20 @@ export type JobRecord = v.InferOutput<typeof jobRecord>;
 export type StringRecord = v.InferOutput<typeof stringRecord>;
 export type RowRecord = v.InferOutput<typeof rowRecord>;
 export type SettingRecord = v.InferOutput<typeof settingRecord>;
-export type FrozenPick = v.InferOutput<typeof frozenPick>;
 export type Measured = v.InferOutput<typeof measured>;
 export type BookRecord = v.InferOutput<typeof recordSchema>;
 
 export const isInstrument = (r: BookRecord): r is InstrumentRecord => r.kind === 'instrument';
+export const isString = (r: BookRecord): r is StringRecord => r.kind === 'string';
 export const isJob = (r: BookRecord): r is JobRecord => r.kind === 'job';
+
+/** "26 wound, boat-shed box 4". */
+const stringName = ({ string, label }: StringRecord): string =>
+  [`${Number(string.gauge.toFixed(2))} ${string.kind}`, label?.trim()].filter(Boolean).join(', ');
 
 /** What a record is called on the page. */
 export const nameOf = (record: BookRecord): string => {
+  if (isString(record)) return stringName(record);
   const called = 'name' in record ? record.name : undefined;
   return typeof called === 'string' && called.trim() !== '' ? called : 'without a name';
 };
