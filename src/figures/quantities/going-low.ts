@@ -32,7 +32,7 @@ const drift = (s: LowStrung): string =>
   s.drift === undefined ? 'an unknown number of cents' : `${s.drift.toFixed(1)}\u00a0cents`;
 const travel = (s: LowStrung, units: Units): string =>
   s.travel === undefined
-    ? 'an unknown way'
+    ? 'an unknown distance'
     : `${travelNumber(s.travel, units)}\u00a0${lengthUnit(units)}`;
 const more = (ratio: number): string => formatShare(Math.abs(ratio - 1));
 
