@@ -8,7 +8,7 @@ import { groundOf } from './ground.ts';
 import { edgeOf } from '../../kit/margin.ts';
 
 interface Plan {
-  readonly name: 'phone' | 'wide';
+  readonly name: 'narrow-sheet' | 'wide-sheet';
   readonly width: number;
   readonly height: number;
   /** Edges of the field that is drawn in */
@@ -20,7 +20,7 @@ interface Plan {
 }
 
 export const phone: Plan = {
-  name: 'phone',
+  name: 'narrow-sheet',
   width: 360,
   height: 486,
   left: 48,
@@ -30,7 +30,7 @@ export const phone: Plan = {
   size: 12,
 };
 export const wide: Plan = {
-  name: 'wide',
+  name: 'wide-sheet',
   width: 740,
   height: 560,
   left: 64,

@@ -3,7 +3,7 @@ import { FARTHEST_SETBACK, fretPosition } from '../../../physics/index.ts';
 import { pitchJustNoticed } from './ear.ts';
 
 interface Plan {
-  readonly name: 'phone' | 'wide';
+  readonly name: 'narrow-sheet' | 'wide-sheet';
   readonly width: number;
   readonly height: number;
   /** The nut, and where the drawing of the neck ends */
@@ -16,7 +16,7 @@ interface Plan {
 }
 
 export const phone: Plan = {
-  name: 'phone',
+  name: 'narrow-sheet',
   width: 360,
   height: 246,
   nut: 34,
@@ -26,7 +26,7 @@ export const phone: Plan = {
   size: 12,
 };
 export const wide: Plan = {
-  name: 'wide',
+  name: 'wide-sheet',
   width: 640,
   height: 330,
   nut: 44,
