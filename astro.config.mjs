@@ -8,6 +8,7 @@ import rehypeKatex from 'rehype-katex';
 import remarkMath from 'remark-math';
 
 import { katexCss } from './.tools/katex-css.mjs';
+import { later } from './.tools/later.mjs';
 import { offline } from './.tools/offline.mjs';
 import { oneSheet } from './.tools/one-sheet.mjs';
 import { yamlData } from './.tools/yaml-plugin.mjs';
@@ -20,27 +21,29 @@ const base = process.env.SITE_BASE ?? '/';
 // What every page needs comes as one file, and what most figures need as another: many small ones compress worse and ask
 // more often. What compares two instruments is a third; what bends a string stays with the figures that do so.
 const chunks = [
+  // Whoever asks for a part that comes later needs it, also where nothing else of the core is.
+  { name: 'later', test: /preload-helper/, priority: 3 },
   {
     name: 'core',
-    test: /node_modules\/svelte|content\/data|src\/instrument\/(store|held|own|moving|link\.|storage|workshop|usual|families|format|limits|once)|src\/physics\/(guard|pitch|units)/,
+    test: /node_modules\/svelte|content\/data\/instruments|src\/instrument\/(store|held|own\.|moving|link\.|storage|workshop|usual|format|limits|once)|src\/physics\/(guard|pitch|units)/,
     minShareCount: 10,
     priority: 2,
   },
   {
     name: 'figures',
-    test: /src\/(figures\/kit\/(grip|slide|stops|Ring|Handle|Stage|Said|follower|figure\.svelte|StringBar|WrapPattern|neck|strings)|instrument\/(drawer|pulls)|physics\/(construction|materials|strength|tension))/,
+    test: /src\/(figures\/(trial|kit\/(grip|slide|stops|Ring|Handle|Stage|Said|follower|figure\.svelte|StringBar|WrapPattern|neck|strings))|content\/data\/strings|instrument\/(drawer|families|pulls)|physics\/(construction|materials|strength|tension))/,
     minShareCount: 6,
     priority: 1,
   },
   {
     name: 'fields',
-    test: /src\/(figures\/(trial|kit\/(Field|scale-length\/(frame|LengthControls))))/,
+    test: /src\/figures\/kit\/(Field|scale-length\/LengthControls)/,
     minShareCount: 2,
     priority: 1,
   },
   {
     name: 'pair',
-    test: /src\/(instrument\/(plan|pair)|physics\/(nearest-pull|entries)|figures\/(kit\/pair\/sheet|choosing\/two-necks\/(residuals|reach)))/,
+    test: /src\/(instrument\/(plan|pair)|physics\/(nearest-pull|entries)|figures\/kit\/pair\/sheet)/,
     minShareCount: 2,
     priority: 1,
   },
@@ -56,6 +59,15 @@ const leaner = {
   configResolved(config) {
     for (const { build } of [config, ...Object.values(config.environments)])
       if (build.modulePreload) build.modulePreload.resolveDependencies = ahead;
+  },
+};
+
+// `client:sign`: src/components/sign.ts says what it is.
+const signs = {
+  name: 'client-sign',
+  hooks: {
+    'astro:config:setup': ({ addClientDirective }) =>
+      addClientDirective({ name: 'sign', entrypoint: './src/components/sign.ts' }),
   },
 };
 
@@ -95,12 +107,13 @@ export default defineConfig({
     svelte(),
     mdx(),
     sitemap({ filter: (page) => !page.includes('/embed/') }),
+    signs,
     oneSheet(),
     offline(),
   ],
   security: { csp },
   vite: {
-    plugins: [yamlData(), katexCss(), leaner],
+    plugins: [yamlData(), katexCss(), leaner, later()],
     build: {
       rollupOptions: { output: { codeSplitting: { groups: chunks } } },
     },

@@ -3,6 +3,13 @@ declare module '*.yaml' {
   export default data;
 }
 
+declare namespace Astro {
+  interface ClientDirectives {
+    /** Comes alive at the first sign of a reader, or of one who turns to it: components/sign.ts */
+    'client:sign'?: boolean | 'own';
+  }
+}
+
 declare namespace App {
   /** What the tags of a chapter leave for its layout, which renders them first. */
   interface Locals {

@@ -1,6 +1,6 @@
 /** How high strings commonly lie: one nut and one action for every page that presses a string down. Common practice, no source. */
 import type { Action } from '../physics/index.ts';
-import { isSoft, type Family } from './families.ts';
+import { isSoft, type Family } from './family-names.ts';
 
 /** Of a string above the plane of the frets at the nut, m; common practice. */
 export const NUT_HEIGHT = 0.0004;

@@ -16,6 +16,15 @@ const breathe = (): Promise<void> =>
     else setTimeout(done, 50);
   });
 
+interface Window {
+  Astro?: { load?: (load: () => Promise<() => Promise<void>>) => Promise<void> };
+}
+
+/** Most pages have no island that comes at once, so they lack the directive for it. */
+function bringDirective(page: Window): void {
+  (page.Astro ??= {}).load ??= async (load) => (await load())();
+}
+
 async function wakeOne(island: Island): Promise<void> {
   await new Promise<void>((done) => {
     for (const event of ['astro:hydrate', 'astro:hydration-error'])
@@ -33,6 +42,7 @@ export async function awaken(): Promise<void> {
   const root = document.documentElement;
   addEventListener('beforeprint', () => root.toggleAttribute('data-asleep', sleeping()));
   addEventListener('afterprint', () => root.toggleAttribute('data-asleep', sleeping()));
+  bringDirective(window as Window);
   const tried = new Set<Island>();
   for (;;) {
     await breathe();

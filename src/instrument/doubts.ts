@@ -1,4 +1,7 @@
-/** How sure a string's pull is: one doubt for one string on every page, of its wire, its weight, its length and its pitch together. */
+/**
+ * How sure a string's pull is: one doubt for one string on every page, of its wire, its weight, its length and its pitch together.
+ * Wherever the site writes ±, it is one standard deviation.
+ */
 import {
   estimateString,
   fromHalfWidth,
@@ -8,9 +11,6 @@ import {
   type Doubts,
 } from '../physics/index.ts';
 import type { Pull } from './pulls.ts';
-
-/** Coverage factor of about 95 %: JCGM 100:2008, 6.3.3. */
-export const COVERAGE = 2;
 
 /** What the bench takes for granted where the reader says nothing: half-widths, common practice at a workshop's bench. */
 export const benchDoubts = {
@@ -61,8 +61,32 @@ export function pullEstimate({
   return pull;
 }
 
-/** Relative: the pull lies within so much of the model's in about nineteen cases of twenty. */
+/** One standard deviation of a string's pull, relative to it: the real pull lies within in about two cases of three. */
 export function pullDoubt(of: Parameters<typeof pullEstimate>[0]): number {
   const { value, uncertainty } = pullEstimate(of);
-  return (COVERAGE * uncertainty) / value;
+  return uncertainty / value;
+}
+
+/** What a string is made of, as far as its density goes; nothing of one that was weighed. */
+const stuffOf = (c: Construction): string | undefined =>
+  c.kind === 'measured'
+    ? undefined
+    : c.kind === 'plain'
+      ? c.material
+      : [c.core.material, ...c.wraps.map((wrap) => wrap.material)].join(' ');
+
+/**
+ * One standard deviation of how two pulls compare, relative. What the density of their stuff leaves open shifts both alike where
+ * it is the same stuff, and then is no doubt of the comparison.
+ */
+export function comparisonDoubt(one: Pull, other: Pull): number {
+  const alike =
+    stuffOf(one.construction) === stuffOf(other.construction) && stuffOf(one.construction);
+  return Math.hypot(...[one, other].map((pull) => ownDoubt(pull, Boolean(alike))));
+}
+
+function ownDoubt(pull: Pull, alike: boolean): number {
+  const { value, contributions } = pullEstimate(pull);
+  const { density, ...others } = contributions;
+  return Math.hypot(alike ? 0 : density, ...Object.values(others)) / value;
 }

@@ -7,7 +7,8 @@ import {
   type MaterialId,
 } from '../physics/index.ts';
 import { brought } from './brought.ts';
-import { families, isSoft, type Family } from './families.ts';
+import { families } from './families.ts';
+import { isSoft, type Family } from './family-names.ts';
 import type { Gauge, Kind } from './schema.ts';
 
 interface DrawerData {

@@ -1,10 +1,10 @@
 /** Changes to an instrument, each a pure function from the old one to the new. */
 import { bestMatch, noteFrequency, noteName, noteNumber } from '../physics/index.ts';
 import { drawerOf, gaugeOf, nearestGauge, physicalKind } from './drawer.ts';
-import { isSoft, type Family } from './families.ts';
+import { isSoft, type Family } from './family-names.ts';
 import { lengthOf, pullOf } from './pulls.ts';
 import { limits } from './limits.ts';
-import type { Gauge, Instrument, StringSpec, Target } from './schema.ts';
+import type { Gauge, Instrument, StringSpec, Target, TargetString } from './schema.ts';
 import { setsOf } from './sets.ts';
 
 const FOURTH = 5;
@@ -91,20 +91,24 @@ export const withGauge = (instrument: Instrument, index: number, gauge: Gauge): 
     : instrument;
 };
 
+/** A string of the instrument to be strung, with that pick or, for undefined, with the drawer's. */
+function picked(string: TargetString, pick?: Gauge): TargetString {
+  const next: { -readonly [K in keyof TargetString]: TargetString[K] } = { ...string, pick };
+  if (!pick) delete next.pick;
+  return next;
+}
+
 /** A gauge pinned on one string of the instrument to be strung; undefined leaves the pick to the drawer. */
-export const withPick = (target: Target, index: number, pick: Gauge | undefined): Target => {
-  const old = target.strings[index];
-  return old
-    ? {
-        ...target,
-        strings: replaced(
-          target.strings,
-          index,
-          pick ? { note: old.note, pick } : { note: old.note },
-        ),
-      }
-    : target;
-};
+export const withPick = (target: Target, index: number, pick: Gauge | undefined): Target => ({
+  ...target,
+  strings: target.strings.map((string, i) => (i === index ? picked(string, pick) : string)),
+});
+
+/** These gauges pinned, from the highest string; without any, all picks are the drawer's. */
+export const withPicks = (target: Target, picks: readonly (Gauge | undefined)[] = []): Target => ({
+  ...target,
+  strings: target.strings.map((string, i) => picked(string, picks[i])),
+});
 
 /** The instrument strung from another drawer: with its first set of so many strings, or string for string with what is as thick. */
 export function withFamily(instrument: Instrument, family: Family | undefined): Instrument {
@@ -121,8 +125,7 @@ export function withFamily(instrument: Instrument, family: Family | undefined): 
  * One that gets strings of nylon counts as built for them until the reader says otherwise.
  */
 export const withTargetFamily = (target: Target, family: Family | undefined): Target => ({
-  ...target,
+  ...withPicks(target),
   family,
   builtFor: isSoft(family) ? 'nylon' : target.builtFor,
-  strings: target.strings.map(({ note }) => ({ note })),
 });

@@ -6,6 +6,7 @@ import {
   type Construction,
   type MaterialId,
 } from '../physics/index.ts';
+import type { Family } from './family-names.ts';
 
 type Pair = readonly [number, number];
 
@@ -54,14 +55,7 @@ export const families = {
   'acoustic, 80/20 bronze': steel('bronze8020'),
   'classical, nylon': soft('nylon'),
   'classical, fluorocarbon': soft('fluorocarbon'),
-} as const satisfies Readonly<Record<string, readonly Construction[]>>;
-
-export type Family = keyof typeof families;
-export const familyNames = Object.keys(families) as readonly Family[];
-
-/** True for a family that goes on instruments built for nylon. */
-export const isSoft = (family: Family | undefined): boolean =>
-  family?.startsWith('classical') ?? false;
+} as const satisfies Readonly<Record<Family, readonly Construction[]>>;
 
 function steel(wrap: MaterialId): readonly Construction[] {
   return [

@@ -1,7 +1,8 @@
 /** The bench's ready-made beginnings, read from the data into states. */
 import jobData from '../../content/data/jobs.yaml';
 import type { State } from './schema.ts';
-import { asTarget, initialState, tunings, workshopInstrument } from './workshop.ts';
+import { tunings } from './tunings.ts';
+import { asTarget, initialState, workshopInstrument } from './workshop.ts';
 
 interface JobData {
   readonly title: string;

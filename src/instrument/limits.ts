@@ -15,5 +15,7 @@ export const limits = {
   square: { min: 0, max: 15 },
   /** cents */
   rise: { min: 25, max: 400 },
+  /** Of string beyond nut and saddle */
+  beyond: { min: 0, max: 0.5 },
   name: 40,
 } as const;

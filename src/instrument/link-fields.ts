@@ -1,20 +1,22 @@
 /** The fields of a link, read one by one: each gives what it holds, or a sentence on what was changed to fit. */
 import { noteName, noteNumber } from '../physics/index.ts';
 import { drawnNames, drawnRanges, type Drawn, type DrawnRange } from './drawn.ts';
-import { familyNames, type Family } from './families.ts';
+import { familyNames, type Family } from './family-names.ts';
 import { familyCodes, number, unitCodes } from './link.ts';
 import { limits } from './limits.ts';
 import { typicalRange } from './typical.ts';
 import { usual } from './usual.ts';
-import type {
-  Aim,
-  BendChoice,
-  Gauge,
-  OwnDrawer,
-  State,
-  Target,
-  TargetString,
-  Trial,
+import {
+  bridges,
+  type Aim,
+  type BendChoice,
+  type Gauge,
+  type OnNow,
+  type OwnDrawer,
+  type State,
+  type Target,
+  type TargetString,
+  type Trial,
 } from './schema.ts';
 
 const sources: readonly OwnDrawer['from'][] = ['mine', 'first', 'stock'];
@@ -27,6 +29,10 @@ export interface Draft {
   strings: TargetString[];
   family: Family | undefined;
   builtFor: Target['builtFor'];
+  bridge: Target['bridge'];
+  beyond: Target['beyond'];
+  /** What is on it now, string by string */
+  on: readonly (OnNow | undefined)[];
 }
 
 export class FieldReader {
@@ -107,6 +113,9 @@ export class FieldReader {
       strings: [],
       family: undefined,
       builtFor: undefined,
+      bridge: undefined,
+      beyond: undefined,
+      on: [],
     };
     for (const field of fields) {
       const [, key = '', value = ''] = /^([A-Za-z]+\d?)(?:-(.*))?$/.exec(field) ?? [];
@@ -115,11 +124,36 @@ export class FieldReader {
       else if (key.toLowerCase() === 's') draft.family = this.family(value);
       else if (key.toLowerCase() === 'bt') {
         draft.builtFor = value.toLowerCase() === 'nylon' ? 'nylon' : undefined;
-      } else if (key.toLowerCase() === 'a' && value && Number.isFinite(Number(value))) {
+      } else if (key.toLowerCase() === 'bg') {
+        draft.bridge = bridges.find((name) => name === value.toLowerCase());
+      } else if (key.toLowerCase() === 'by') draft.beyond = this.beyond(value);
+      else if (key.toLowerCase() === 'on') draft.on = this.on(value);
+      else if (key.toLowerCase() === 'a' && value && Number.isFinite(Number(value))) {
         draft.a4 = this.clamp('A4', Number(value), limits.a4, (n) => `${number(n, 1)} Hz`);
       } else this.string(draft, key, value);
     }
     return draft;
+  }
+
+  private beyond(value: string): Target['beyond'] {
+    const [nut = NaN, saddle = NaN] = value.split('-').map((part) => Number(part || NaN));
+    if (!Number.isFinite(nut) || !Number.isFinite(saddle)) return undefined;
+    const fit = (mm: number): number =>
+      this.clamp(
+        'Length beyond',
+        Number((mm / 1000).toFixed(7)),
+        limits.beyond,
+        (m) => `${number(m * 1000, 1)} mm`,
+      );
+    return { nut: fit(nut), saddle: fit(saddle) };
+  }
+
+  private on(value: string): readonly (OnNow | undefined)[] {
+    return value.split('-').map((part) => {
+      const [code = '', noteText = ''] = part.split(/y/i);
+      const [gauge, note] = [this.gauge(code), this.note(noteText)];
+      return gauge && note ? { note, ...gauge } : undefined;
+    });
   }
 
   private scale(draft: Draft, value: string): void {

@@ -1,5 +1,6 @@
 /** Reads the text of a link. It never throws: what is out of range is clamped and told, what is unknown is ignored. */
 import './bend-aims.ts';
+import './link-now.ts';
 import { VERSION } from './link.ts';
 import { FieldReader, type Draft } from './link-fields.ts';
 import { limits } from './limits.ts';
@@ -47,7 +48,9 @@ export function decode(text: string, base: State): Decoded {
             ...bodyOf(other, base.other),
             family: other.family,
             builtFor: other.builtFor,
-            strings: other.strings,
+            ...(other.bridge && { bridge: other.bridge }),
+            ...(other.beyond && { beyond: other.beyond }),
+            strings: withOn(other),
           }
         : base.other,
   };
@@ -59,6 +62,9 @@ export function decode(text: string, base: State): Decoded {
     ? { state, notes: [...new Set(notes)] }
     : { state: undefined, notes: ['The link could not be read.'] };
 }
+
+const withOn = ({ strings, on }: Draft): Target['strings'] =>
+  strings.map((string, i) => ({ ...string, ...(on[i] && { on: on[i] }) }));
 
 const bodyOf = (draft: Draft, base: Instrument | Target) => ({
   name: draft.name,

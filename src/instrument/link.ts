@@ -11,7 +11,7 @@
  */
 import { STANDARD_A4 } from '../physics/index.ts';
 import { brought } from './brought.ts';
-import type { Family } from './families.ts';
+import type { Family } from './family-names.ts';
 import { usual } from './usual.ts';
 import type { Gauge, Instrument, State, Target } from './schema.ts';
 
@@ -30,7 +30,7 @@ const familyCode = (family: Family | undefined): string => (family ? familyCodes
 /** A number with at most so many decimals and no trailing zeros. */
 export const number = (value: number, digits: number): string =>
   String(Number(value.toFixed(digits)));
-const noteCode = (note: string): string => note.toLowerCase().replace('#', 's');
+export const noteCode = (note: string): string => note.toLowerCase().replace('#', 's');
 
 // What no one can read: control characters, and halves of surrogate pairs, which no link can carry.
 const unreadable = /[\u0000-\u001f\u007f]|\p{Surrogate}/gu;
@@ -51,6 +51,13 @@ export const gaugeCode = ({ kind, gauge, unitWeight, doubt, family }: Gauge): st
     ? ''
     : numberAfter('x', unitWeight * 1000, 4) + numberAfter('d', doubt && doubt * 1e6, 1)) +
   familyCode(family);
+
+let nowFields: ((other: Target) => readonly string[]) | undefined;
+
+/** `link-now.ts` brings itself in: what a link tells of an instrument as it is now. Whatever can enter that loads it first. */
+export function bringNowFields(fields: typeof nowFields): void {
+  nowFields = fields;
+}
 
 function bodyFields({ name, scale, a4 }: Instrument | Target): string[] {
   const treble = number(scale.treble * 1000, 2);
@@ -100,7 +107,7 @@ export function encode(state: State): string {
   if (rise !== String(usual.bend.rise)) fields.push(`br-${rise}`);
   if (bend.shown) fields.push('b-open');
   if (state.drawer) fields.push(...(brought.fields?.(state) ?? []));
-  fields.push('to', ...bodyFields(other));
+  fields.push('to', ...bodyFields(other), ...(nowFields?.(other) ?? []));
   if (other.family) fields.push(`s-${familyCode(other.family)}`);
   if (other.builtFor === 'nylon') fields.push('bt-nylon');
   fields.push(

@@ -11,7 +11,7 @@
 import { felt, nearestPull, type Construction, type Match } from '../physics/index.ts';
 import { brought } from './brought.ts';
 import { constructionOf, drawerOf, gaugeOf, nameAs } from './drawer.ts';
-import type { Family } from './families.ts';
+import type { Family } from './family-names.ts';
 import { gaugeCode } from './link.ts';
 import { comparedPlan } from './pair.ts';
 import { planOf, type Plan } from './plan.ts';

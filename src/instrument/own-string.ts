@@ -1,7 +1,7 @@
 /** One of the reader's own strings: what it is, how its weight is known, and its record in the book. SI but for the gauge. */
 import { fromGramsPerMetre, gramsPerMetre } from '../physics/index.ts';
 import type { StringRecord } from './book/schema.ts';
-import { familyNames, type Family } from './families.ts';
+import { familyNames, type Family } from './family-names.ts';
 import { limits } from './limits.ts';
 import type { Gauge, Kind } from './schema.ts';
 import { typicalRange } from './typical.ts';

@@ -38,23 +38,31 @@ export const unpaired = ({ mine, other }: State): boolean =>
 export const drawnSide = { mine: 'scale-mine', other: 'scale-other' } as const;
 
 /**
- * The state as this chapter compares it: with the scales that are tried, every string asked for its own pull, nothing pinned,
- * and a twin of the reader's instrument in place of one that has another number of strings.
+ * The state as the bench strings it: its aim, and what was set by hand; with the scales that are tried, and a twin of the
+ * reader's instrument in place of one that has another number of strings.
  */
-export const compared = once((state: State): State => {
+export const asStrung = once((state: State): State => {
   const { mine } = state;
   const other = unpaired(state) ? twinOf(mine) : state.other;
   const tried = <T extends Instrument | Target>(body: T, side: Side): T => {
     const treble = state.trial.drawn?.[drawnSide[side]];
     return treble === undefined ? body : { ...body, scale: scaledTo(body.scale, treble) };
   };
+  return { ...state, mine: tried(mine, 'mine'), other: tried(other, 'other') };
+});
+
+/** The same with every string asked for its own pull, and nothing set by hand: what chapters compare. */
+export const compared = once((state: State): State => {
+  const pair = asStrung(state);
   return {
-    ...state,
-    mine: tried(mine, 'mine'),
-    other: { ...tried(other, 'other'), strings: other.strings.map(({ note }) => ({ note })) },
+    ...pair,
+    other: { ...pair.other, strings: pair.other.strings.map(({ note }) => ({ note })) },
     aim: { mode: 'string', factor: 1, kinds: 'keep', weights: usual.weights },
   };
 });
+
+/** The plan of the two as the bench strings them. */
+export const strungPlan = once((state: State): Plan => planOf(asStrung(state)));
 
 /** The plan of the two instruments as compared. */
 export const comparedPlan = once((state: State): Plan => planOf(compared(state)));

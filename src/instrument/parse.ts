@@ -11,7 +11,7 @@ import {
   thousandths,
 } from '../physics/index.ts';
 import { nearestGauge } from './drawer.ts';
-import type { Family } from './families.ts';
+import type { Family } from './family-names.ts';
 import { densityNumber, densityUnit, formatLength } from './format.ts';
 import { limits } from './limits.ts';
 import type { Gauge, Units } from './schema.ts';

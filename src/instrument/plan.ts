@@ -9,6 +9,7 @@ import {
 } from '../physics/index.ts';
 import { brought, type Matching } from './brought.ts';
 import { drawerOf, gaugeOf, physicalKind } from './drawer.ts';
+import type { Family } from './family-names.ts';
 import { once } from './once.ts';
 import { lengthOf, pullOf, pullsOf, totalPull, type Pull } from './pulls.ts';
 import type { Gauge, State } from './schema.ts';
@@ -35,7 +36,10 @@ export interface PlannedString {
 
 export interface Plan {
   readonly strings: readonly PlannedString[];
+  /** All strings of the reference together, N */
   readonly referenceTotal: number;
+  /** What the aim asks of all strings together, N */
+  readonly wantedTotal: number;
   /** Sum over the strings that have a pick, N */
   readonly total: number;
 }
@@ -104,6 +108,7 @@ export const planOf = once((state: State): Plan => {
   return {
     strings,
     referenceTotal: totalPull(pullsOf(state.mine)),
+    wantedTotal: wanted.reduce((sum, s) => sum + s.wanted, 0),
     total: totalPull(strings.flatMap((s) => (s.pull ? [s.pull] : []))),
   };
 });

@@ -6,7 +6,7 @@ import * as v from 'valibot';
 
 import { noteNumber } from '../physics/index.ts';
 import { drawnNames, drawnRanges, type DrawnRange } from './drawn.ts';
-import { familyNames } from './families.ts';
+import { familyNames } from './family-names.ts';
 import { limits } from './limits.ts';
 
 const between = ({ min, max }: { readonly min: number; readonly max: number }) =>
@@ -35,7 +35,18 @@ const gaugeFields = {
 
 const stringSchema = v.object({ note, ...gaugeFields });
 const pickSchema = v.object(gaugeFields);
-const targetStringSchema = v.object({ note, pick: v.optional(pickSchema) });
+/** What is on an instrument now, and how it is tuned now. */
+const onSchema = v.object({ note, ...gaugeFields });
+const targetStringSchema = v.object({
+  note,
+  pick: v.optional(pickSchema),
+  on: v.optional(onSchema),
+});
+/**
+ * How a bridge holds its strings: saddles that move, each by itself; on springs; glued, with one saddle; standing on the top, held
+ * there by the strings.
+ */
+export const bridges = ['saddles', 'sprung', 'glued', 'standing'] as const;
 
 const body = {
   name: v.pipe(v.string(), v.maxLength(limits.name)),
@@ -58,6 +69,9 @@ export const targetSchema = v.object({
   family,
   /** What the instrument was made to carry; steel when not named */
   builtFor: v.optional(v.picklist(['steel', 'nylon'])),
+  bridge: v.optional(v.picklist(bridges)),
+  /** Lengths of string beyond nut and saddle, up to where each is held */
+  beyond: v.optional(v.object({ nut: between(limits.beyond), saddle: between(limits.beyond) })),
   strings: v.pipe(
     v.array(targetStringSchema),
     v.minLength(limits.strings.min),
@@ -100,6 +114,24 @@ const trialSchema = v.object({
 
 const weight = whole(limits.weight);
 
+const aimSchema = v.object({
+  /** each string as on `mine`, or all strings alike at its mean */
+  mode: v.picklist(['string', 'even']),
+  factor: between(limits.factor),
+  /** keep plain plain and wound wound, or take whichever is nearer */
+  kinds: v.picklist(['keep', 'any']),
+  /** what counts for the pick, and how much: the pull alone, or a bend's push and travel too */
+  weights: v.pipe(
+    v.object({ pull: weight, push: weight, travel: weight }),
+    v.check(({ pull, push, travel }) => pull + push + travel > 0),
+  ),
+});
+/** The bend by which strings are compared: at which fret, by how many cents; `shown` once the reader wants to see it. */
+const bendSchema = v.object({
+  fret: whole(limits.fret),
+  rise: between(limits.rise),
+  shown: v.boolean(),
+});
 /** Of the reader's own strings, those that picks may come from; the shipped drawer alone when there is none of this. */
 const drawerSchema = v.object({
   from: v.picklist(['mine', 'first', 'stock']),
@@ -112,26 +144,16 @@ export const stateSchema = v.object({
   units: v.picklist(['in-lb', 'mm-N', 'mm-kg']),
   trial: trialSchema,
   drawer: v.optional(drawerSchema),
-  aim: v.object({
-    /** each string as on `mine`, or all strings alike at its mean */
-    mode: v.picklist(['string', 'even']),
-    factor: between(limits.factor),
-    /** keep plain plain and wound wound, or take whichever is nearer */
-    kinds: v.picklist(['keep', 'any']),
-    /** what counts for the pick, and how much: the pull alone, or a bend's push and travel too */
-    weights: v.pipe(
-      v.object({ pull: weight, push: weight, travel: weight }),
-      v.check(({ pull, push, travel }) => pull + push + travel > 0),
-    ),
-  }),
-  /** The bend by which strings are compared: at which fret, by how many cents; `shown` once the reader wants to see it. */
-  bend: v.object({ fret: whole(limits.fret), rise: between(limits.rise), shown: v.boolean() }),
+  aim: aimSchema,
+  bend: bendSchema,
 });
 
 type Readonlied<T> = { readonly [K in keyof T]: Readonlied<T[K]> };
 export type Kind = v.InferOutput<typeof kind>;
 export type Gauge = Readonlied<v.InferOutput<typeof pickSchema>>;
 export type StringSpec = Readonlied<v.InferOutput<typeof stringSchema>>;
+export type OnNow = Readonlied<v.InferOutput<typeof onSchema>>;
+export type Bridge = (typeof bridges)[number];
 export type TargetString = Readonlied<v.InferOutput<typeof targetStringSchema>>;
 export type Instrument = Readonlied<v.InferOutput<typeof instrumentSchema>>;
 export type Target = Readonlied<v.InferOutput<typeof targetSchema>>;
@@ -144,8 +166,15 @@ export type Units = State['units'];
 
 export const isState = (value: unknown): value is State => v.safeParse(stateSchema, value).success;
 
-/** An instrument as the site can show it; undefined for one that only a newer version can. */
-export function readInstrument(value: unknown): Instrument | undefined {
-  const read = v.safeParse(instrumentSchema, value);
-  return read.success ? read.output : undefined;
-}
+/** Reads what was kept; undefined for what only a newer version of the site can show. */
+const reader =
+  <T extends v.GenericSchema>(schema: T) =>
+  (value: unknown): v.InferOutput<T> | undefined => {
+    const read = v.safeParse(schema, value);
+    return read.success ? read.output : undefined;
+  };
+export const readInstrument: (value: unknown) => Instrument | undefined = reader(instrumentSchema);
+export const readTarget: (value: unknown) => Target | undefined = reader(targetSchema);
+export const readPick: (value: unknown) => Gauge | undefined = reader(pickSchema);
+export const readAim: (value: unknown) => Aim | undefined = reader(aimSchema);
+export const readBend: (value: unknown) => BendChoice | undefined = reader(bendSchema);

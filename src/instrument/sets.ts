@@ -2,7 +2,7 @@
 import setData from '../../content/data/sets.yaml';
 import type { Construction } from '../physics/index.ts';
 import { constructionOf } from './drawer.ts';
-import type { Family } from './families.ts';
+import type { Family } from './family-names.ts';
 import type { Gauge } from './schema.ts';
 import { readGauge } from './workshop.ts';
 

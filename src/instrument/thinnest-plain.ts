@@ -1,6 +1,6 @@
 /** A plain wire to reckon with: the instrument's thinnest, or a ten where none of its strings is one. */
 import { fromThousandths, linearDensity } from '../physics/index.ts';
-import { isSoft } from './families.ts';
+import { isSoft } from './family-names.ts';
 import type { Gauge, Instrument } from './schema.ts';
 
 export interface PlainWire {

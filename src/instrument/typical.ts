@@ -10,7 +10,7 @@ import {
 } from '../physics/index.ts';
 import { brought } from './brought.ts';
 import { drawerOf } from './drawer.ts';
-import type { Family } from './families.ts';
+import type { Family } from './family-names.ts';
 import { limits } from './limits.ts';
 import type { Gauge, Kind } from './schema.ts';
 

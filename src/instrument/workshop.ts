@@ -1,8 +1,7 @@
-/** The workshop's instruments and tunings, read from the data into the shapes that the site works with. */
+/** The workshop's instruments, read from the data into the shapes that the site works with. */
 import instruments from '../../content/data/instruments.yaml';
-import tuningData from '../../content/data/tunings.yaml';
 import { fromInches, STANDARD_A4 } from '../physics/index.ts';
-import { isSoft, type Family } from './families.ts';
+import { isSoft, type Family } from './family-names.ts';
 import { usual } from './usual.ts';
 import type { Gauge, Instrument, State, Target } from './schema.ts';
 
@@ -56,20 +55,6 @@ export function workshopInstrument(id: string): Instrument {
 export const exampleOf = (instrument: Instrument): string | undefined =>
   workshop.find(({ id }) => JSON.stringify(workshopInstrument(id)) === JSON.stringify(instrument))
     ?.id;
-
-export interface Tuning {
-  readonly id: string;
-  readonly name: string;
-  readonly notes: readonly string[];
-}
-
-export const tunings: readonly Tuning[] = tuningData as Tuning[];
-
-/** The tuning that these notes make, if it has a name. */
-export const tuningOf = (notes: readonly string[]): Tuning | undefined =>
-  tunings.find(
-    (t) => t.notes.length === notes.length && t.notes.every((note, i) => note === notes[i]),
-  );
 
 /** An instrument with its gauges left open, to be strung from the same drawer. */
 export function asTarget({ name, scale, a4, strings }: Instrument): Target {

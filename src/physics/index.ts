@@ -14,6 +14,7 @@ export * from './friction.ts';
 export * from './glide.ts';
 export * from './highest-pitch.ts';
 export * from './intonation.ts';
+export * from './judged.ts';
 export * from './load.ts';
 export * from './match.ts';
 export * from './material-names.ts';

@@ -38,7 +38,10 @@ function middleOf(selector: string): Place | undefined {
   );
   if (!element) return undefined;
   element.scrollIntoView({ block: 'center', behavior: 'instant' });
-  if (element.closest('astro-island[ssr]')) return undefined;
+  const asleep = element.closest('astro-island[ssr]');
+  // As a mouse on its way there would.
+  asleep?.dispatchEvent(new Event('focusin', { bubbles: true }));
+  if (asleep) return undefined;
   const { left, top, width, height } = element.getBoundingClientRect();
   const place = { x: Math.round(left + width / 2), y: Math.round(top + height / 2) };
   const last = (window as unknown as { lastPlace?: Place }).lastPlace;

@@ -1,7 +1,7 @@
 import jsQR from 'jsqr';
 import { expect, test } from 'vitest';
 
-import { codeOf } from '../../src/figures/bench/qr.ts';
+import { codeOf } from '../../src/figures/kit/code/qr.ts';
 import { encode } from '../../src/instrument/link.ts';
 import {
   asTarget,

@@ -1,11 +1,14 @@
 import { describe, expect, test } from 'vitest';
 
 import { dataHead, dataRows } from '../../src/figures/choosing/two-necks/data.ts';
-import { remarks } from '../../src/figures/choosing/two-necks/describe.ts';
+import { asOnBench, remarks } from '../../src/figures/choosing/two-necks/describe.ts';
 import { residualsOf, summaryOf } from '../../src/figures/choosing/two-necks/residuals.ts';
 import { across, domainFor, sheetFor } from '../../src/figures/kit/pair/sheet.ts';
 import { signedLength } from '../../src/figures/kit/pair/words.ts';
+import '../../src/instrument/bend-aims.ts';
+import { judgedPulls } from '../../src/instrument/judged.ts';
 import { compared } from '../../src/instrument/pair.ts';
+import { planOf } from '../../src/instrument/plan.ts';
 import type { State } from '../../src/instrument/schema.ts';
 import {
   asTarget,
@@ -13,7 +16,7 @@ import {
   workshop,
   workshopInstrument,
 } from '../../src/instrument/workshop.ts';
-import { felt, fromInches } from '../../src/physics/index.ts';
+import { fromInches } from '../../src/physics/index.ts';
 
 const pair = (id: string, inchesLong: number): State => {
   const mine = workshopInstrument(id);
@@ -84,7 +87,7 @@ test('summaryOf counts the strings inside and names the one farthest off', () =>
   const { worst, within } = summaryOf(residuals);
   const sizes = residuals.map((r) => Math.abs(r.picked ?? 0));
   expect(Math.abs(worst?.picked ?? NaN)).toBe(Math.max(...sizes));
-  expect(within).toBe(sizes.filter((size) => felt(size) === 'you’d be guessing').length);
+  expect(within).toBe(residuals.filter((r) => r.judgement === 'within').length);
 });
 
 describe('the sheet', () => {
@@ -128,4 +131,33 @@ test('the comparison’s data have a row for each string, and say what breaks', 
   expect(rows).toHaveLength(initialState.mine.strings.length);
   for (const row of rows) expect(row).toHaveLength(dataHead.length);
   expect(rows[0]?.[2]).toBe((100 * ((26.5 / 25.5) ** 2 - 1)).toFixed(1));
+});
+
+test('the chapter shows what the bench strings: its aim, its swaps, and what was set by hand', () => {
+  const drawn: State = {
+    ...initialState,
+    aim: { ...initialState.aim, factor: 0.9, kinds: 'any' },
+    other: {
+      ...initialState.other,
+      strings: initialState.other.strings.map((s, i) =>
+        i === 1 ? { ...s, pick: { kind: 'plain', gauge: 15 } } : s,
+      ),
+    },
+  };
+  for (const state of [
+    drawn,
+    { ...drawn, aim: { ...drawn.aim, mode: 'even' } } as const,
+    { ...drawn, aim: { ...drawn.aim, weights: { pull: 1, push: 1, travel: 0 } } },
+  ]) {
+    const bench = planOf(state).strings;
+    const shown = residualsOf(state);
+    expect(shown.map((r) => r.pick)).toEqual(bench.map((s) => s.pull?.gauge));
+    expect(shown.map((r) => r.picked)).toEqual(bench.map((s) => s.difference));
+    expect(shown.map((r) => r.pinned)).toEqual([false, true, false, false, false, false]);
+    expect(shown.map((r) => r.judgement)).toEqual(
+      judgedPulls(state).map((judged) => judged?.judgement),
+    );
+    expect(asOnBench(state)).toContain('Set by hand: string 2.');
+    expect(asOnBench(state)).toContain('90\u00a0%');
+  }
 });

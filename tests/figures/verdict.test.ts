@@ -1,29 +1,80 @@
-/** The sheet's sentence says which strings lie outside, and what would bring them in. */
+/** The sheet's sentence says which strings lie outside, which are too close to tell, and what would bring them in. */
 import { expect, test } from 'vitest';
 
-import { changingPlaces, sheetVerdict } from '../../src/figures/bench/verdict.ts';
+import { changingPlaces, feltText, sheetVerdict } from '../../src/figures/bench/verdict.ts';
+import { judgedPulls } from '../../src/instrument/judged.ts';
 import { planOf } from '../../src/instrument/plan.ts';
 import type { State } from '../../src/instrument/schema.ts';
-import { asTarget, initialState, workshopInstrument } from '../../src/instrument/workshop.ts';
+import {
+  asTarget,
+  initialState,
+  workshop,
+  workshopInstrument,
+} from '../../src/instrument/workshop.ts';
+import { FELT_LOW } from '../../src/physics/index.ts';
 
 /** A guitar's first four strings as the aim of a bass: two of them plain, where only wound ones come near. */
 const bass: State = { ...initialState, other: asTarget(workshopInstrument('godwit')) };
 
-const outside = (state: State) =>
-  planOf(state).strings.flatMap((s, i) => (s.felt === 'you’d be guessing' ? [] : [i + 1]));
+const judgements = (state: State) => judgedPulls(state).map((judged) => judged?.judgement);
 
-test('the strings outside are named', () => {
-  const found = outside(bass);
+test('the strings outside are named, and then those too close to tell', () => {
+  const found = judgements(bass).flatMap((j, i) => (j?.endsWith('would tell') ? [i + 1] : []));
   expect(found.length).toBeGreaterThan(1);
   expect(found.length).toBeLessThan(bass.other.strings.length);
-  expect(sheetVerdict(planOf(bass))).toBe(
-    `Strings ${found.slice(0, -1).join(', ')} and ${found.at(-1)} lie outside the inner band of pull.`,
+  expect(judgements(bass)[0]).toBe('close to the edge');
+  const out = `${found.slice(0, -1).join(', ')} and ${found.at(-1)}`;
+  expect(sheetVerdict(bass)).toMatch(
+    `Strings ${out} lie outside the inner band of pull. String 1 is close to the edge.`,
+  );
+});
+
+test('a string whose pull is less sure than the line is near is close to the edge, on either side of it', () => {
+  /** The aim that puts the lowest string's pull so far off. */
+  const off = (difference: number): State => {
+    const at = planOf(initialState).strings.at(-1);
+    const factor = (at?.pull?.tension ?? NaN) / (at?.reference ?? NaN) / (1 + difference);
+    const picks = planOf(initialState).strings.map((s) => s.pull?.gauge);
+    const strings = initialState.other.strings.map((s, i) => ({ ...s, pick: picks[i] }));
+    return {
+      ...initialState,
+      other: { ...initialState.other, strings },
+      aim: { ...initialState.aim, factor },
+    };
+  };
+  for (const near of [FELT_LOW - 0.001, FELT_LOW + 0.001, -FELT_LOW + 0.001]) {
+    expect(judgements(off(near)).at(-1)).toBe('close to the edge');
+    expect(sheetVerdict(off(near))).toMatch(/6 (is|are) close to the edge/);
+    expect(feltText(off(near), 5)).toBe('close to the edge');
+  }
+  expect(judgements(off(0.01)).at(-1)).toBe('within');
+  expect(judgements(off(0.14)).at(-1)).toBe('some hands would tell');
+  expect(judgements(off(0.4)).at(-1)).toBe('nearly any hand would tell');
+});
+
+test('the verdict is the same whichever panel is open', () => {
+  for (const { id } of workshop) {
+    const shut: State = { ...initialState, mine: workshopInstrument(id) };
+    const open: State = { ...shut, bend: { ...shut.bend, shown: true } };
+    expect(sheetVerdict(open)).toBe(sheetVerdict(shut));
+    shut.other.strings.forEach((_, i) => expect(feltText(open, i)).toBe(feltText(shut, i)));
+  }
+});
+
+test('what is asked of all strings together is asked at the aim’s share', () => {
+  const whole = planOf(initialState);
+  expect(whole.wantedTotal).toBeCloseTo(whole.referenceTotal, 9);
+  const part = planOf({ ...initialState, aim: { ...initialState.aim, factor: 0.9 } });
+  expect(part.wantedTotal).toBeCloseTo(0.9 * whole.referenceTotal, 9);
+  expect(part.wantedTotal).toBeCloseTo(
+    part.strings.reduce((sum, s) => sum + s.wanted, 0),
+    9,
   );
 });
 
 test('changing places is offered where it brings strings in, and nowhere else', () => {
   const any: State = { ...bass, aim: { ...bass.aim, kinds: 'any' } };
-  expect(outside(any)).toEqual([]);
+  expect(judgements(any)).toEqual(['within', 'within', 'within', 'within']);
   expect(changingPlaces(bass)).toBe('Let plain and wound change places, and none does.');
   expect(changingPlaces(any)).toBe('');
   expect(changingPlaces(initialState)).toBe('');

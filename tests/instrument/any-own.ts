@@ -1,7 +1,7 @@
 /** Any string that a reader can keep: what the tests of the drawer share. */
 import fc from 'fast-check';
 
-import { familyNames } from '../../src/instrument/families.ts';
+import { familyNames } from '../../src/instrument/family-names.ts';
 import { limits } from '../../src/instrument/limits.ts';
 import { origins, tidied, wrongString, type OwnString } from '../../src/instrument/own-string.ts';
 import { typicalRange } from '../../src/instrument/typical.ts';

@@ -3,10 +3,16 @@ import fc from 'fast-check';
 
 import { drawnNames, drawnRanges, type DrawnRange } from '../../src/instrument/drawn.ts';
 import { drawerOf } from '../../src/instrument/drawer.ts';
-import { familyNames } from '../../src/instrument/families.ts';
+import { familyNames } from '../../src/instrument/family-names.ts';
 import { limits } from '../../src/instrument/limits.ts';
 import { usual } from '../../src/instrument/usual.ts';
-import type { Gauge, Instrument, State, Target } from '../../src/instrument/schema.ts';
+import {
+  bridges,
+  type Gauge,
+  type Instrument,
+  type State,
+  type Target,
+} from '../../src/instrument/schema.ts';
 import { noteName, noteNumber } from '../../src/physics/index.ts';
 
 const within = ({ min, max }: { readonly min: number; readonly max: number }) =>
@@ -56,11 +62,21 @@ export const anyInstrument: fc.Arbitrary<Instrument> = fc.record({
   strings: fc.array(anyString, { minLength: limits.strings.min, maxLength: limits.strings.max }),
 });
 
+const anyTargetString = fc.record({
+  note: anyNote,
+  pick: fc.option(anyGauge, { nil: undefined }),
+  on: fc.option(anyString, { nil: undefined }),
+});
+
 const anyTarget: fc.Arbitrary<Target> = fc.record({
   ...anyBody,
   family: anyFamily,
   builtFor: fc.constantFrom(undefined, 'steel' as const, 'nylon' as const),
-  strings: fc.array(fc.record({ note: anyNote, pick: fc.option(anyGauge, { nil: undefined }) }), {
+  bridge: fc.option(fc.constantFrom(...bridges), { nil: undefined }),
+  beyond: fc.option(fc.record({ nut: within(limits.beyond), saddle: within(limits.beyond) }), {
+    nil: undefined,
+  }),
+  strings: fc.array(anyTargetString, {
     minLength: limits.strings.min,
     maxLength: limits.strings.max,
   }),

@@ -3,16 +3,15 @@ import { describe, expect, it } from 'vitest';
 import sources from '../../content/data/sources.yaml';
 import { drawerOf } from '../../src/instrument/drawer.ts';
 import { carrierOf } from '../../src/instrument/carrier.ts';
-import { familyNames } from '../../src/instrument/families.ts';
+import { familyNames } from '../../src/instrument/family-names.ts';
 import { pullsOf } from '../../src/instrument/pulls.ts';
 import { limits } from '../../src/instrument/limits.ts';
 import { isState } from '../../src/instrument/schema.ts';
+import { tuningOf, tunings } from '../../src/instrument/tunings.ts';
 import {
   asTarget,
   initialState,
   readGauge,
-  tuningOf,
-  tunings,
   workshop,
   workshopInstrument,
 } from '../../src/instrument/workshop.ts';

@@ -2,7 +2,7 @@
 import { expect, test } from 'vitest';
 
 import { uncertaintyOfPull, treble } from '../../src/components/reference/idealised.ts';
-import { COVERAGE, pullDoubt } from '../../src/instrument/doubts.ts';
+import { comparisonDoubt, pullDoubt } from '../../src/instrument/doubts.ts';
 import { pullOf } from '../../src/instrument/pulls.ts';
 import {
   fromInches,
@@ -19,14 +19,14 @@ const ten = pullOf({
   speakingLength: fromInches(25.5),
 });
 
-test('a ten: the standard’s 0.2 thousandths rule it, twice over in the square, at two standard deviations', () => {
+test('a ten: the standard’s 0.2 thousandths rule it, twice over in the square, as one standard deviation', () => {
   const gauge = (2 * 0.2) / 10 / Math.sqrt(3);
-  expect(pullDoubt(ten)).toBeGreaterThan(2 * gauge);
-  expect(pullDoubt(ten)).toBeLessThan(2.1 * gauge);
+  expect(pullDoubt(ten)).toBeGreaterThan(gauge);
+  expect(pullDoubt(ten)).toBeLessThan(1.05 * gauge);
 });
 
 test('reference and chapters say the same', () => {
-  expect(COVERAGE * uncertaintyOfPull().all).toBeCloseTo(pullDoubt(treble), 12);
+  expect(uncertaintyOfPull().all).toBeCloseTo(pullDoubt(treble), 12);
   const percent = (share: number): string => `${(100 * share).toFixed(1)}\u00a0%`;
   expect(liveText('three.doubt', 'three-things-set-the-pull')).toBe(percent(pullDoubt(treble)));
   expect(liveText('gauge.tenDoubt', 'gauge-and-mass')).toBe(percent(pullDoubt(ten)));
@@ -44,4 +44,18 @@ test('a plating only adds weight: below it lies no more than plain steel’s own
   const { tolerance, value } = materials.musicWire.density;
   expect(-low).toBeCloseTo(tolerance / value, 9);
   expect(high).toBeGreaterThan(5 * -low);
+});
+
+test('a comparison leaves out the density where both strings are of one stuff, and not where they aren’t', () => {
+  const alone = pullDoubt(ten);
+  expect(comparisonDoubt(ten, ten)).toBeLessThan(Math.SQRT2 * alone);
+  // What is left is all but the density’s share: twice the square of the rest.
+  expect(comparisonDoubt(ten, ten)).toBeGreaterThan(Math.SQRT2 * ((2 * 0.2) / 10 / Math.sqrt(3)));
+  const nylon = pullOf({
+    gauge: { kind: 'plain', gauge: 28, family: 'classical, nylon' },
+    note: 'E4',
+    a4: STANDARD_A4,
+    speakingLength: fromInches(25.5),
+  });
+  expect(comparisonDoubt(ten, nylon)).toBeCloseTo(Math.hypot(alone, pullDoubt(nylon)), 12);
 });

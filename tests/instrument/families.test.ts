@@ -2,7 +2,8 @@ import { describe, expect, it } from 'vitest';
 
 import { drawer } from '../../src/instrument/drawer.ts';
 import { carrierOf, steelOnNylon } from '../../src/instrument/carrier.ts';
-import { families, type Family } from '../../src/instrument/families.ts';
+import { families } from '../../src/instrument/families.ts';
+import { type Family } from '../../src/instrument/family-names.ts';
 import {
   bestMatch,
   feelOf,

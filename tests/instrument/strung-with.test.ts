@@ -3,7 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { adviceFor } from '../../src/instrument/advice.ts';
 import { bareGauge, constructionOf, drawerOf, stepGauge } from '../../src/instrument/drawer.ts';
 import { withCount, withFamily, withTargetFamily } from '../../src/instrument/edit.ts';
-import { familyNames, isSoft, type Family } from '../../src/instrument/families.ts';
+import { familyNames, isSoft, type Family } from '../../src/instrument/family-names.ts';
 import { encode } from '../../src/instrument/link.ts';
 import { decode } from '../../src/instrument/link-read.ts';
 import { parseGauge } from '../../src/instrument/parse.ts';

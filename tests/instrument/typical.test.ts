@@ -3,7 +3,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 
 import { constructionOf, drawerOf, stepGauge } from '../../src/instrument/drawer.ts';
-import { familyNames } from '../../src/instrument/families.ts';
+import { familyNames } from '../../src/instrument/family-names.ts';
 import { parseGauge } from '../../src/instrument/parse.ts';
 import type { Kind } from '../../src/instrument/schema.ts';
 import { isBetween, isTypical, typicalRange } from '../../src/instrument/typical.ts';

@@ -1,6 +1,6 @@
 /** Two instruments strung with sets of the workshop, compared string by string; nothing here is a number of its own. */
 import { drawer } from '../../src/instrument/drawer.ts';
-import { tunings } from '../../src/instrument/workshop.ts';
+import { tunings } from '../../src/instrument/tunings.ts';
 import { sets } from '../../src/instrument/sets.ts';
 import {
   FELT_LOW,

@@ -6,7 +6,7 @@ import { erf } from 'mathjs';
 import { cumulativeStdNormalProbability } from 'simple-statistics';
 import { describe, expect, test } from 'vitest';
 
-import { shareRight } from '../../src/physics/index.ts';
+import { judge, likelihoodWithin, shareRight, worstJudged } from '../../src/physics/index.ts';
 import { expectRefused } from '../physics/kit.ts';
 
 describe.each([
@@ -31,4 +31,59 @@ test('it is the normal distribution of two libraries, to the digits that each ha
 test('without a difference half are right, and a distance is refused by its name', () => {
   expect(shareRight({ dPrime: 0 })).toBe(0.5);
   expectRefused('dPrime', (dPrime) => shareRight({ dPrime }), [NaN, Infinity, -1, 7]);
+});
+
+describe('the likelihood of lying within a line', () => {
+  const phi = (z: number): number => (1 + erf(z / Math.SQRT2)) / 2;
+
+  test('is the normal distribution’s share between the lines, of a library', () => {
+    for (const difference of [-0.3, -0.07, 0, 0.02, 0.0699, 0.11])
+      for (const uncertainty of [0.002, 0.012, 0.05, 0.4]) {
+        const [above, below] = [0.07, -0.07].map((line) => phi((line - difference) / uncertainty));
+        expect(likelihoodWithin({ difference, uncertainty, line: 0.07 })).toBeCloseTo(
+          (above ?? NaN) - (below ?? NaN),
+          12,
+        );
+      }
+  });
+
+  test('is a yes or a no of a value that is sure, the line itself within', () => {
+    expect(likelihoodWithin({ difference: 0.07, uncertainty: 0, line: 0.07 })).toBe(1);
+    expect(likelihoodWithin({ difference: 0.0701, uncertainty: 0, line: 0.07 })).toBe(0);
+    expectRefused(
+      'uncertainty',
+      (uncertainty) => likelihoodWithin({ difference: 0, uncertainty, line: 0.07 }),
+      [NaN, -1],
+    );
+  });
+});
+
+describe('a verdict', () => {
+  // One sided, four fifths lie below 0.8416 standard deviations: any table of the normal distribution.
+  const z = 0.8416;
+  test('is given where it is four fifths likely, at one and at three just noticeable differences', () => {
+    const uncertainty = 0.005;
+    const at = (line: number, by: number) =>
+      judge({ difference: line + by * uncertainty, uncertainty });
+    expect(at(0.07, -z - 0.01)).toBe('within');
+    expect(at(0.07, -z + 0.01)).toBe('close to the edge');
+    expect(at(0.07, z - 0.01)).toBe('close to the edge');
+    expect(at(0.07, z + 0.01)).toBe('some hands would tell');
+    expect(at(0.21, z - 0.01)).toBe('some hands would tell');
+    expect(at(0.21, z + 0.01)).toBe('nearly any hand would tell');
+  });
+
+  test('of a travel has lines of its own', () => {
+    const travel = { uncertainty: 1e-4, sensation: 'travel' } as const;
+    expect(judge({ difference: 0.099, ...travel })).toBe('within');
+    expect(judge({ difference: -0.101, ...travel })).toBe('some hands would tell');
+    expect(judge({ difference: 0.301, ...travel })).toBe('nearly any hand would tell');
+  });
+
+  test('the worst is the one that says most', () => {
+    expect(worstJudged(['within', 'some hands would tell', 'close to the edge'])).toBe(
+      'some hands would tell',
+    );
+    expect(worstJudged([])).toBeUndefined();
+  });
 });

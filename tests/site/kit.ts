@@ -51,8 +51,8 @@ export interface View {
   colorScheme?: 'light' | 'dark';
   javaScript?: boolean;
   reducedMotion?: 'reduce' | 'no-preference';
-  /** Waits for the net to be idle for half a second, so that nothing which comes by itself is missed. */
-  idle?: boolean;
+  /** Gives the page no sign that somebody is there, and waits for the net to be idle for half a second. */
+  untouched?: boolean;
   /** Lets the page keep the site on the device; each visit would else fetch all of it. */
   offline?: boolean;
   /** Runs in the page before any script of its own. */
@@ -128,11 +128,32 @@ export async function open(browser: Browser, url: string, view: View = {}): Prom
   page.on('request', (request) => asked.add(request));
   page.on('requestfinished', (request) => asked.delete(request));
   page.on('requestfailed', (request) => asked.delete(request));
-  await page.goto(url, { waitUntil: view.idle ? 'networkidle' : 'load' });
+  await page.goto(url, { waitUntil: view.untouched ? 'networkidle' : 'load' });
   await page.evaluate(() => document.fonts.ready.then(() => undefined));
-  if (view.javaScript !== false) await page.waitForFunction(inSightIsHydrated);
-  await quiet(page);
+  if (view.javaScript !== false && !view.untouched) await wake(page);
+  else await quiet(page);
   return visit;
+}
+
+/** Shows the page that somebody is there, with a key that does nothing, and waits until what is in sight is hydrated. */
+export async function touch(page: Page): Promise<void> {
+  await page.keyboard.press('Shift');
+  await page.waitForFunction(inSightIsHydrated);
+  await quiet(page);
+}
+
+/** The same, and turns to each of the islands that wait for it. */
+export async function wake(page: Page): Promise<void> {
+  await touch(page);
+  await page.evaluate(turnToAll);
+  await page.waitForFunction(inSightIsHydrated, true);
+  await quiet(page);
+}
+
+/** Runs in the page. */
+function turnToAll(): void {
+  for (const each of document.querySelectorAll('astro-island[ssr][opts*="own"]'))
+    each.dispatchEvent(new Event('focusin'));
 }
 
 /** Waits until nothing has been on its way for a tenth of a second. */
@@ -148,8 +169,9 @@ export async function quiet(page: Page): Promise<void> {
 }
 
 /** Runs in the page: whether no island that can be seen still waits for its script. */
-function inSightIsHydrated(): boolean {
+function inSightIsHydrated(all = false): boolean {
   return [...document.querySelectorAll('astro-island[ssr] > :not(template)')].every((element) => {
+    if (!all && element.parentElement?.matches('[opts*="own"]')) return true;
     const { top, bottom, height } = element.getBoundingClientRect();
     // One that only shows its edge may wait until it is scrolled to.
     return height === 0 || bottom < 0 || top > 0.9 * innerHeight;
@@ -179,6 +201,7 @@ export async function scrollThrough(page: Page): Promise<void> {
     page.evaluate(() => {
       const waiting = document.querySelectorAll('astro-island[ssr] > :not(template)');
       waiting[0]?.scrollIntoView({ block: 'center' });
+      waiting[0]?.parentElement?.dispatchEvent(new Event('focusin'));
       return waiting.length;
     });
   for (let left = await nextInSight(); left > 0; left = await nextInSight()) {
@@ -204,6 +227,7 @@ export async function comeTo(page: Page, ...selectors: readonly string[]): Promi
 
 /** Waits until no island is left that its script has not reached. Islands that wait for sight must be in sight. */
 export async function hydrated(page: Page): Promise<void> {
+  await page.evaluate(turnToAll);
   await page.waitForFunction(() => !document.querySelector('astro-island[ssr]'));
 }
 

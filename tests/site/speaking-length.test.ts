@@ -144,7 +144,7 @@ test('a typed reading is doubled; a whole scale length is kept and answered', as
   await field.fill('325 mm');
   await field.press('Enter');
   expect(await text(page, '#how-to-measure .main')).toContain('650.0 mm');
-  expect(await text(page, '#how-to-measure dl')).toContain('±1.0 mm');
+  expect(await text(page, '#how-to-measure dl')).toContain('1.0 mm either way');
   await field.fill('25.5');
   await field.press('Enter');
   expect(await field.inputValue()).toBe('25.5');

@@ -128,13 +128,13 @@ test('getting a sheet', async () => {
   const picked = planOf(initialState).strings[0]?.pull?.gauge;
   if (!picked) throw new Error('the plan has no first string');
   const lighter = stepGauge(picked, -1);
-  const plan = planOf({ ...initialState, other: withPick(initialState.other, 0, lighter) });
-  const [first] = plan.strings;
+  const stepped = { ...initialState, other: withPick(initialState.other, 0, lighter) };
+  const [first] = planOf(stepped).strings;
   const brought = [
     formatGauge(lighter),
     formatForce(first?.pull?.tension ?? 0, units),
     formatDifference(first?.difference ?? 0),
-    feltText(plan, 0),
+    feltText(stepped, 0),
   ].join(', ');
   const refused = 'Type a gauge in thousandths, such as 10, .010 or 46w, or in mm.';
   expect(reader.heard).toEqual(
@@ -142,7 +142,7 @@ test('getting a sheet', async () => {
       '(Stringing sheet)',
       'Tab: Gauge of string 1, a step lighter, button',
       'Enter: Gauge of string 1, a step lighter, button',
-      `  “${sheetVerdict(plan)}”`,
+      `  “${sheetVerdict(stepped)}”`,
       `  “${brought}”`,
       `Tab: Gauge of string 1, textbox, ${formatGauge(lighter)}`,
       `Enter: Gauge of string 1, textbox, a thick one, invalid entry, ${refused}`,

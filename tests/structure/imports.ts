@@ -22,7 +22,7 @@ export const rules: Readonly<Record<string, Room>> = {
   // The one package is for listening, which no page loads before somebody listens.
   physics: { rooms: [], packages: ['fft.js'] },
   // The browser's database belongs to the book, which comes when it is wanted.
-  instrument: { rooms: ['physics', 'data'], packages: ['svelte', 'valibot', 'idb'] },
+  instrument: { rooms: ['physics', 'data'], packages: ['svelte', 'valibot', 'idb', 'papaparse'] },
   figures: { rooms: ['physics', 'instrument', 'data', 'styles'], packages: drawing },
   exercises: { rooms: ['physics', 'instrument', 'data', 'styles'], packages: drawing },
   components: {

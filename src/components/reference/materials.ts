@@ -24,7 +24,7 @@ import { source } from '../sources.ts';
 
 export interface Entry {
   readonly text: string;
-  /** ±, in the unit of the text */
+  /** How far either way, in the unit of the text */
   readonly tolerance: string;
   readonly source: string;
   readonly status: SourceStatus;
@@ -42,7 +42,7 @@ const entry = (c: Constant, unit: number, digits: number): Entry => ({
   text: (c.value / unit).toFixed(digits),
   tolerance:
     c.below === undefined
-      ? `± ${(c.tolerance / unit).toFixed(digits)}`
+      ? `up to ${(c.tolerance / unit).toFixed(digits)}`
       : `+ ${(c.tolerance / unit).toFixed(digits)}, − ${(c.below / unit).toFixed(digits)}`,
   source: c.source,
   status: c.status,
@@ -68,7 +68,7 @@ export interface ConstantLine {
 const percent = (share: number): string => `${(100 * share).toFixed(0)}\u00a0%`;
 const cited = (id: string) => ({ source: id, status: source(id).status });
 const withTolerance = (c: Constant, unit: number, digits: number): string =>
-  `${(c.value / unit).toFixed(digits)} ± ${(c.tolerance / unit).toFixed(digits)}`;
+  `${(c.value / unit).toFixed(digits)}, up to ${(c.tolerance / unit).toFixed(digits)} either way`;
 
 /** Diameters in thousandths at which the permitted variation is worth printing: one in each band that strings use. */
 const BANDS = [10, 26, 46] as const;
@@ -84,7 +84,7 @@ export const constantLines: readonly ConstantLine[] = [
   { name: 'Reference pitch, A4', value: `${STANDARD_A4}\u00a0Hz`, ...cited('iso-16') },
   ...BANDS.map((thou) => ({
     name: `Permitted variation of wire, ${thou}\u00a0thousandths`,
-    value: `± ${Number(((wireTolerance(fromThousandths(thou)) ?? NaN) / fromThousandths(1)).toFixed(2))}\u00a0thousandths`,
+    value: `up to ${Number(((wireTolerance(fromThousandths(thou)) ?? NaN) / fromThousandths(1)).toFixed(2))}\u00a0thousandths either way`,
     ...wireToleranceSource,
   })),
   {

@@ -1,7 +1,8 @@
 /** Unit weights of the drawer as the lines of a table: value, and how far a real string may be off. */
 import { formatGauge } from '../../instrument/format.ts';
 import { drawer, gaugeOf } from '../../instrument/drawer.ts';
-import { families, type Family } from '../../instrument/families.ts';
+import { families } from '../../instrument/families.ts';
+import { type Family } from '../../instrument/family-names.ts';
 import {
   fromHalfWidth,
   gramsPerMetre,

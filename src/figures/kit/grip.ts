@@ -31,7 +31,11 @@ export function grip({ begin, key, done }: Grip): Attachment<HTMLElement> {
       // Of a pointer that came down again without having been seen to leave there was one beginning.
       if (!held) moving.begin();
       held = { pointer: event.pointerId, drag: begin(event, element) };
-      element.setPointerCapture(event.pointerId);
+      try {
+        element.setPointerCapture(event.pointerId);
+      } catch {
+        // It came down before the script came, and has left again: see components/early.ts.
+      }
       element.dataset.dragging = '';
     };
     const move = (event: PointerEvent): void => {

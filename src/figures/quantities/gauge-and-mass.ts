@@ -109,7 +109,7 @@ export const quantities: Readonly<Record<string, Quantity>> = {
     const { tolerance } = measured(wireInHand(s).wire, wireInHand(s).wire.diameter);
     return tolerance === undefined
       ? `of ${materialName(wireInHand(s).wire)} strings no standard says it`
-      : `for this wire it is ±${thousandths(tolerance).toFixed(1)} thousandths`;
+      : `for this wire it is up to ${thousandths(tolerance).toFixed(1)} thousandths either way`;
   },
   'gauge.toleranceMass': () => {
     const { massTolerance = 0 } = measured(

@@ -35,6 +35,17 @@ const pair: Readonly<Record<string, Quantity>> = {
   },
 };
 
+const strung: Readonly<Record<string, Quantity>> = {
+  'pair.strung': (s) => {
+    const pick = residualsOf(s)[0]?.pick;
+    return pick ? formatGauge(pick) : 'none that holds';
+  },
+  'pair.strungOff': (s) => {
+    const picked = residualsOf(s)[0]?.picked;
+    return picked === undefined ? 'no difference to give' : formatDifference(picked);
+  },
+};
+
 const top: Readonly<Record<string, Quantity>> = {
   'pair.note': (s) => formatNote(topString(s).own.note),
   'pair.otherNote': (s) => formatNote(topString(s).left.note),
@@ -130,6 +141,7 @@ const constant: Readonly<Record<string, Quantity>> = {
 
 export const quantities: Readonly<Record<string, Quantity>> = {
   ...pair,
+  ...strung,
   ...top,
   ...low,
   ...equation,

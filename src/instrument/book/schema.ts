@@ -39,6 +39,8 @@ const stringEntries = {
   note: v.pipe(v.string(), v.minLength(2), v.maxLength(8)),
   /** The fret at which a string of its own length begins */
   from: v.optional(finite),
+  /** m, of a string whose length follows from no scale */
+  length: v.optional(positive),
   /** Strings that share a number lie together in one course */
   course: v.optional(finite),
 };
@@ -53,7 +55,17 @@ export const keptTarget = v.looseObject({
   ...body,
   family: v.optional(v.string()),
   builtFor: v.optional(v.string()),
-  strings: strings(v.looseObject({ ...stringEntries, pick: v.optional(gauge) })),
+  bridge: v.optional(v.string()),
+  /** m */
+  beyond: v.optional(v.looseObject({ nut: finite, saddle: finite })),
+  strings: strings(
+    v.looseObject({
+      ...stringEntries,
+      pick: v.optional(gauge),
+      /** What is on it now, and how that is tuned */
+      on: v.optional(v.looseObject({ note: v.string(), ...gaugeEntries })),
+    }),
+  ),
 });
 
 /** What was measured on an instrument, each as it was typed: a height at each string, one relief, cents at each string. */
@@ -62,6 +74,16 @@ export const measured = v.looseObject({
   relief: v.optional(text),
   intonation: v.optional(v.array(text)),
   words: v.optional(text),
+});
+
+/** One string as it was picked. What was worked out from the drawer and the physics of that day stands in numbers: N. */
+const frozenPick = v.looseObject({
+  note: v.string(),
+  gauge: v.nullable(gauge),
+  /** What the drawer offered, which the reader may have passed over */
+  best: v.optional(v.nullable(gauge)),
+  pull: v.nullable(positive),
+  wanted: v.nullable(positive),
 });
 
 const common = {
@@ -89,19 +111,11 @@ const jobRecord = v.looseObject({
   right: keptInstrument,
   /** The one to be strung */
   other: keptTarget,
-  /** What is on it now, string by string; an empty string where nobody knows */
-  on: v.optional(v.array(v.nullable(gauge))),
   aim: v.looseObject({}),
   bend: v.optional(v.looseObject({})),
-  /** Frozen as picked: N, and what was aimed at */
-  picks: v.array(
-    v.looseObject({
-      note: v.string(),
-      gauge: v.nullable(gauge),
-      pull: v.nullable(positive),
-      wanted: v.nullable(positive),
-    }),
-  ),
+  /** Frozen as picked, and when */
+  picks: v.array(frozenPick),
+  picked: v.optional(moment),
   before: v.optional(measured),
   after: v.optional(measured),
 });
@@ -148,6 +162,7 @@ export type JobRecord = v.InferOutput<typeof jobRecord>;
 export type StringRecord = v.InferOutput<typeof stringRecord>;
 export type RowRecord = v.InferOutput<typeof rowRecord>;
 export type SettingRecord = v.InferOutput<typeof settingRecord>;
+export type FrozenPick = v.InferOutput<typeof frozenPick>;
 export type Measured = v.InferOutput<typeof measured>;
 export type BookRecord = v.InferOutput<typeof recordSchema>;
 

@@ -20,7 +20,6 @@ interface Table {
   readonly notes: readonly { fret: number; partials: Readonly<Record<string, number>> }[];
 }
 const { assumedScaleLength, notes } = table as unknown as Table;
-const inkY = (n: number, at: (n: number) => number): number => at(n);
 
 describe.each(notes.map((note, i) => [note.fret, i, note] as const))(
   'stopped at fret %d',
@@ -57,7 +56,7 @@ describe.each(notes.map((note, i) => [note.fret, i, note] as const))(
         expect(Math.abs(cents(x) - 1200 * Math.log2(hertz / (n * fit.fundamental)))).toBeLessThan(
           0.01,
         );
-        expect(Math.abs((from?.[1] ?? NaN) - inkY(n, down))).toBeLessThan(0.06);
+        expect(Math.abs((from?.[1] ?? NaN) - down(n))).toBeLessThan(0.06);
       });
     });
 

@@ -122,16 +122,18 @@ describe.each(['redshank', 'avocet', 'curlew'])('%s', (id) => {
 
   test('the strings of the chosen cell stand on a rule in per cent', () => {
     const sheet = only(sheetsOf(found));
-    const [row, column] = rows.flatMap((r, i) =>
-      cellsOf(r).flatMap((cell, c) => (attribute(cell, 'ariaSelected') === 'true' ? [[i, c]] : [])),
-    )[0] ?? [NaN, NaN];
+    const [chosen] = rows.flatMap((row) =>
+      cellsOf(row).flatMap((cell, column) =>
+        attribute(cell, 'ariaSelected') === 'true' ? [{ row, column }] : [],
+      ),
+    );
+    if (!chosen) throw new Error('no cell is chosen');
     const set = sets.find(
-      ({ name, gauges }) =>
-        name.endsWith(nameOf(rows[row] as never)) && gauges.length === own.length,
+      ({ name, gauges }) => name.endsWith(nameOf(chosen.row)) && gauges.length === own.length,
     );
     const off = own.map((p, i) => {
       const gauge = set?.gauges[i] ?? p.gauge;
-      const speakingLength = p.speakingLength + fromInches(columns[column] ?? NaN);
+      const speakingLength = p.speakingLength + fromInches(columns[chosen.column] ?? NaN);
       return (
         pullOf({ gauge, note: p.note, a4: state.mine.a4, speakingLength }).tension / p.tension - 1
       );

@@ -77,7 +77,7 @@ describe.each(inHand)('%s, string %d', (id, string) => {
     expect(sheet.of('text.value').map((t) => t.text)).toEqual([
       formatLength(own.speakingLength * factor, 'in-lb'),
       formatFrequency(own.frequency * factor),
-      letteredDensity(own.linearDensity * factor, 'in-lb'),
+      letteredDensity(own.linearDensity * factor),
       String(Number((own.gauge.gauge * factor).toPrecision(3))),
     ]);
     const breaks = own.share !== undefined && own.share * factor ** 2 > 1;

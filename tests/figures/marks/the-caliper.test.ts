@@ -61,13 +61,13 @@ describe.each([
     const diameter = fromThousandths(jaw);
     const margin = sheet.one('circle.margin');
     expect(Number(attribute(margin.element, 'strokeWidth')) / scale).toBeCloseTo(
-      (2 * wireTolerance(diameter)) / fromThousandths(1),
+      (2 * (wireTolerance(diameter) ?? NaN)) / fromThousandths(1),
       6,
     );
     const area = (Math.PI / 4) * diameter ** 2;
     expect(sheet.texts).toContain(`${(area * 1e6).toPrecision(3)}\u00a0mm²`);
     const density = material('musicWire').density.value * area;
-    expect(sheet.texts).toContain(letteredDensity(density, 'in-lb'));
+    expect(sheet.texts).toContain(letteredDensity(density));
     expect(sheet.texts).toContain(`${(jaw / 1000).toFixed(4)}\u00a0in`);
     expect(sheet.texts).toContain(`${(jaw * 0.0254).toFixed(3)}\u00a0mm`);
     expect([knob?.now, knob?.text]).toEqual([jaw, `${jaw.toFixed(1)} thousandths`]);

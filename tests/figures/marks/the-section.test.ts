@@ -97,7 +97,7 @@ describe.each([
     expect(tall(inner) / tall(whole)).toBeCloseTo(steel / tried.linearDensity, 6);
     expect(sheet.texts).toContain(`core ${formatShare(steel / tried.linearDensity)}`);
     expect(sheet.texts).toContain(`wrap ${formatShare(1 - steel / tried.linearDensity)}`);
-    expect(sheet.texts).toContain(letteredDensity(tried.linearDensity, 'in-lb'));
+    expect(sheet.texts).toContain(letteredDensity(tried.linearDensity));
     expect(sheet.texts).toContain(
       `${formatDifference(tried.linearDensity / pull.linearDensity - 1)} from the dashed one`,
     );

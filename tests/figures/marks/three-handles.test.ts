@@ -103,7 +103,7 @@ describe.each(inHand)('%s, string %d', (id, string) => {
     expect(sheet.texts).toContain(formatGauge(next));
     expect(sheet.texts).toContain(`Gauge ${times(next.gauge / gauge)}`);
     expect(sheet.texts).toContain(`pull ${times(tried.linearDensity / own.linearDensity)}`);
-    expect(sheet.texts).toContain(letteredDensity(tried.linearDensity, 'in-lb'));
+    expect(sheet.texts).toContain(letteredDensity(tried.linearDensity));
 
     // The weight against the tick, which stays.
     const [weight, tick] = [sheet.one('rect.weight'), sheet.one('line[three-tick]')];

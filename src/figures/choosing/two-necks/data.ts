@@ -9,9 +9,9 @@ const percent = (share: number | undefined, without: string): Cell =>
 export const dataHead: readonly string[] = [
   'note',
   'gauge now',
-  'left on, change of pull / %',
-  'nearest gauge',
-  'nearest, change of pull / %',
+  'left on, pull off the aim / %',
+  'gauge strung',
+  'strung, pull off the aim / %',
 ];
 
 export const dataRows = (residuals: readonly Residual[]): readonly (readonly Cell[])[] =>

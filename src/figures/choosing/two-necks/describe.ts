@@ -7,6 +7,7 @@ import {
   spokenGauge,
   spokenNote,
 } from '../../../instrument/format.ts';
+import { aimText } from '../../../instrument/aim-text.ts';
 import { CAUTION_SHARE } from '../../../physics/index.ts';
 import type { State } from '../../../instrument/schema.ts';
 import type { Residual } from './residuals.ts';
@@ -23,7 +24,7 @@ function describeString({ note, old, pick, left, picked, ownBroken }: Residual):
 }
 
 export const describeResiduals = (residuals: readonly Residual[]): string =>
-  `Difference of pull from the old one, string by string. ${residuals.map(describeString).join('. ')}.`;
+  `Difference of pull from the aim, string by string. ${residuals.map(describeString).join('. ')}.`;
 
 /** What changed, for the end of a drag. */
 export function describeShort(state: State, residuals: readonly Residual[]): string {
@@ -33,7 +34,19 @@ export function describeShort(state: State, residuals: readonly Residual[]): str
     worst?.picked === undefined
       ? ''
       : ` Farthest off is ${spokenNote(worst.note)}, ${formatDifference(worst.picked)}.`;
-  return `${by}: with the nearest gauges ${within} of ${residuals.length} strings are within 7 per cent of their old pull.${farthest}`;
+  return `${by}: with the nearest gauges ${within} of ${residuals.length} strings are within 7 per cent of the aim.${farthest}`;
+}
+
+/** What is aimed for, and which gauges nobody picked: as the bench has it. */
+export function asOnBench(pair: State): string {
+  const hands = pair.other.strings.flatMap(({ pick }, i) => (pick ? [i + 1] : []));
+  const set =
+    hands.length === 0
+      ? ''
+      : hands.length === pair.other.strings.length
+        ? ' All gauges were set by hand.'
+        : ` Set by hand: ${hands.length === 1 ? 'string' : 'strings'} ${hands.join(', ')}.`;
+  return `The aim: ${aimText(pair)}.${set}`;
 }
 
 /** What a reader must know of single strings, one sentence each. */
@@ -44,7 +57,13 @@ export function remarks(residuals: readonly Residual[]): readonly string[] {
       return [`${name} would break at this length on its own instrument: nothing to match.`];
     return [
       ...(left === undefined ? [`${name}: the old string, left on, would break.`] : []),
-      ...(picked === undefined ? [`${name}: nothing in the drawer would hold here.`] : []),
+      ...(picked === undefined
+        ? [
+            pick
+              ? `${name}: the ${formatGauge(pick)} set by hand would break here.`
+              : `${name}: nothing in the drawer would hold here.`,
+          ]
+        : []),
       ...(end && pick
         ? [`${name}: ${pick.gauge} is the ${end} ${pick.kind} string in the drawer.`]
         : []),

@@ -1,20 +1,24 @@
 /** What the plot of residuals shows of each string. */
 import { once } from '../../../instrument/once.ts';
+import { comparisonDoubt } from '../../../instrument/doubts.ts';
 import { leftOn } from '../../../instrument/plan.ts';
 import { pullsOf } from '../../../instrument/pulls.ts';
 import type { Gauge, State } from '../../../instrument/schema.ts';
-import { felt, type Felt } from '../../../physics/index.ts';
-import { compared, comparedPlan } from '../../../instrument/pair.ts';
+import { judge, type Judgement } from '../../../physics/index.ts';
+import { asStrung, strungPlan } from '../../../instrument/pair.ts';
 
 export interface Residual {
   readonly note: string;
   readonly old: Gauge;
   readonly pick: Gauge | undefined;
-  /** Relative difference of the old string, left on; undefined when it would break, or when its own pull would break it. */
+  /** Relative difference of the old string, left on, from the aim; undefined when it would break, or when its own pull would break it. */
   readonly left: number | undefined;
-  /** Relative difference of the pick; undefined when nothing in the drawer holds. */
+  /** Relative difference of what is strung; undefined when nothing in the drawer holds, or it breaks. */
   readonly picked: number | undefined;
-  readonly felt: Felt | undefined;
+  /** The verdict on it, as on the bench */
+  readonly judgement: Judgement | undefined;
+  /** True where the reader set the gauge by hand */
+  readonly pinned: boolean;
   /** Set when the drawer has nothing lighter or nothing heavier that would come nearer. */
   readonly end: 'lightest' | 'heaviest' | undefined;
   /** True when the pick pulls beyond the share of its strength that carries a caution. */
@@ -25,34 +29,39 @@ export interface Residual {
 
 /** One residual for each string, from the highest. */
 export const residualsOf = once((state: State): readonly Residual[] => {
-  const pair = compared(state);
+  const pair = asStrung(state);
   const own = pullsOf(pair.mine);
   const left = leftOn(pair);
-  return comparedPlan(state).strings.flatMap((string, i) => {
+  return strungPlan(state).strings.flatMap((string, i) => {
     const before = own[i];
     const after = left[i];
     const old = pair.mine.strings[i];
     if (!before || !after || !old) return [];
     const ownBroken = before.strain === 'broken';
-    const picked = ownBroken ? undefined : string.difference;
+    const { pull } = string;
+    const picked = ownBroken || pull?.strain === 'broken' ? undefined : string.difference;
     return [
       {
         note: string.note,
         old,
-        pick: ownBroken ? undefined : string.pull?.gauge,
+        pick: ownBroken ? undefined : pull?.gauge,
         left:
-          ownBroken || after.strain === 'broken' ? undefined : after.tension / before.tension - 1,
+          ownBroken || after.strain === 'broken' ? undefined : after.tension / string.wanted - 1,
         picked,
-        felt: picked === undefined ? undefined : felt(picked),
-        end: ownBroken ? undefined : string.best?.drawerEnd,
-        strained: !ownBroken && string.pull?.strain === 'caution',
+        judgement:
+          picked === undefined || !pull
+            ? undefined
+            : judge({ difference: picked, uncertainty: comparisonDoubt(pull, before) }),
+        pinned: string.pinned,
+        end: ownBroken || string.pinned ? undefined : string.best?.drawerEnd,
+        strained: !ownBroken && pull?.strain === 'caution',
         ownBroken,
       },
     ];
   });
 });
 
-/** The string that is farthest from its old pull, and how many are within the inner line of the felt band. */
+/** The string that is farthest from the aim, and how many are within the inner line of the felt band, as surely as a verdict must be. */
 export function summaryOf(residuals: readonly Residual[]): {
   readonly worst: Residual | undefined;
   readonly within: number;
@@ -63,5 +72,5 @@ export function summaryOf(residuals: readonly Residual[]): {
     (most, r) => (most && size(most) >= size(r) ? most : r),
     undefined,
   );
-  return { worst, within: known.filter((r) => r.felt === 'you’d be guessing').length };
+  return { worst, within: known.filter((r) => r.judgement === 'within').length };
 }

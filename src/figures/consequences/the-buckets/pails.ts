@@ -3,7 +3,7 @@
  * a force: the whole pail is what the wire can hold, its filling what the note asks for.
  */
 import { constructionOf, drawerOf } from '../../../instrument/drawer.ts';
-import { isSoft } from '../../../instrument/families.ts';
+import { isSoft } from '../../../instrument/family-names.ts';
 import type { Gauge, Instrument } from '../../../instrument/schema.ts';
 import {
   coreArea,

@@ -21,7 +21,7 @@ export const thousandthsText = (metres: number): string =>
 /** How exactly such wire is made, where a standard says so. */
 export function toleranceText({ tolerance, massTolerance }: Measured): string {
   if (tolerance === undefined || massTolerance === undefined) return 'no standard tolerance known';
-  return `±${thousandths(tolerance).toFixed(1)} thousandths: ±${formatShare(massTolerance, 1)} of the mass`;
+  return `up to ${thousandths(tolerance).toFixed(1)} thousandths either way: ${formatShare(massTolerance, 1)} of the mass`;
 }
 
 export const materialName = (wire: PlainString): string =>

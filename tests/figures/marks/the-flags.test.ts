@@ -1,0 +1,110 @@
+/** Every fret’s error as a flag in cents, and the saddles in one enlarged scale. */
+import { describe, expect, test } from 'vitest';
+
+import TheFlags from '../../../src/figures/consequences/the-flags/TheFlags.svelte';
+import { bestSaddle, errorAt, intoned } from '../../../src/instrument/intoned.ts';
+import { pullsOf } from '../../../src/instrument/pulls.ts';
+import { drawnWith } from './drawn.ts';
+import { fieldsOf, sheetsOf, wide } from './sheet.ts';
+import { inHand, trying } from './states.ts';
+
+const cents = (value: number): string => {
+  const size = Math.abs(value).toFixed(1);
+  return Number(size) === 0 ? '0.0' : `${value < 0 ? '−' : '+'}${size}`;
+};
+const small = (metres: number): string =>
+  `${metres < 0 ? '−' : ''}${(Math.abs(metres) * 1000).toFixed(2)}\u00a0mm`;
+
+describe.each(inHand)('%s, string %d', (id, string) => {
+  const [setback, height] = [0.0012, 0.0021];
+  const state = {
+    ...trying(id, { [`saddle-${string + 1}`]: setback, action: height }, string),
+    units: 'mm-N' as const,
+  };
+  const pulls = pullsOf(state.mine);
+  const known = pulls.map((p) => {
+    const held = intoned(p);
+    if (!held) throw new Error('nothing is known');
+    return held;
+  });
+  const held = known[string];
+  if (!held) throw new Error('no such string');
+  const errors = Array.from(
+    { length: 15 },
+    (_, i) => errorAt(held, { height, setback, fret: i + 1 }).total,
+  );
+  const found = drawnWith(state, TheFlags);
+
+  test.each([0, 1])('sheet %d', (which) => {
+    const sheet = sheetsOf(found)[which];
+    if (!sheet) throw new Error('two sheets');
+    const nut = sheet.one('line.nut').left;
+    const frets = sheet.one('path.frets').lines.map((line) => line[0]?.[0] ?? NaN);
+    expect(frets).toHaveLength(15);
+    const whole = ((frets[11] ?? NaN) - nut) * 2;
+    frets.forEach((x, i) =>
+      expect(Math.abs((x - nut) / whole - (1 - 2 ** (-(i + 1) / 12)))).toBeLessThan(0.0006),
+    );
+
+    const bar = sheet.of('rect.string')[0];
+    const middle = ((bar?.top ?? NaN) + (bar?.bottom ?? NaN)) / 2;
+    const marks = sheet.of('line.mark').map((m) => m.top);
+    const lettered = sheet.of('text').filter((t) => /^[+−]\d+$/.test(t.text) && t.left < nut);
+    expect(lettered.length).toBe(marks.length);
+    const scales = lettered.map(
+      (t, i) => (middle - (marks[i] ?? NaN)) / Number(t.text.replace('−', '-')),
+    );
+    const [perCent = NaN] = scales;
+    for (const each of scales) expect(each).toBeCloseTo(perCent, 6);
+    // An ear tells three in a thousand.
+    expect(wide(sheet.one('rect[flags-band]'))).toBeGreaterThan(100);
+    expect((middle - sheet.one('rect[flags-band]').top) / perCent).toBeCloseTo(
+      1200 * Math.log2(1.003),
+      6,
+    );
+    const poles = sheet.one('path[flags]').lines.filter(([from]) => from?.[1] === middle);
+    expect(poles).toHaveLength(15);
+    poles.forEach(([from, to], i) => {
+      expect(Math.abs((from?.[0] ?? NaN) - (frets[i] ?? NaN))).toBeLessThan(0.06);
+      const drawn = (middle - (to?.[1] ?? NaN)) / perCent;
+      const error = errors[i] ?? NaN;
+      // A flag longer than the board is an arrow at its rim.
+      if (Math.abs(drawn) + 0.1 / perCent < Math.abs(error))
+        expect(Math.sign(drawn)).toBe(Math.sign(error));
+      else expect(Math.abs(drawn - error)).toBeLessThan(0.06 / perCent);
+    });
+    expect(sheet.of('text.cents').map((t) => t.text)).toEqual(
+      [1, 3, 5, 7, 9, 12, 15].map((fret) => cents(errors[fret - 1] ?? NaN)),
+    );
+  });
+
+  test('saddles stand where they serve best, the one in hand where it was put', () => {
+    const sheet = sheetsOf(found)[2];
+    if (!sheet) throw new Error('no saddles');
+    const rule = sheet.of('text').flatMap((t): [number, number][] => {
+      const [, value] = /^([\d.]+)\u00a0mm$/.exec(t.text) ?? [];
+      return value === undefined ? [] : [[Number(value) / 1000, t.left]];
+    });
+    const [[zero = NaN, x0 = NaN] = [], [one = NaN, x1 = NaN] = []] = rule;
+    const perMetre = (x1 - x0) / (one - zero);
+    const read = (x: number): number => zero + (x - x0) / perMetre;
+    for (const [value, x] of rule) expect(read(x)).toBeCloseTo(value, 9);
+    expect(read(sheet.one('line.scale').left)).toBeCloseTo(0, 9);
+    const best = known.map((each) => bestSaddle(each, height).saddleSetback);
+    const saddles = sheet.of('path.saddle').map((m) => read(m.left));
+    expect(saddles).toEqual(
+      best.map((b, i) => expect.closeTo(i === string ? setback : (b ?? NaN), 9)),
+    );
+    const mark = sheet.one('path[flags-best]').lines[0]?.[0];
+    expect(read(mark?.[0] ?? NaN)).toBeCloseTo(best[string] ?? NaN, 9);
+    expect(read((sheet.knobs[0]?.x ?? NaN) - 4)).toBeCloseTo(setback, 5);
+    expect(sheet.knobs[0]?.text).toBe(small(setback));
+    expect(fieldsOf(found)).toEqual({
+      'Saddle back by': small(setback),
+      'Height over the 12th fret': small(height),
+    });
+    expect(found.html).toContain(
+      `${small(Math.abs(setback - (best[string] ?? NaN)))} further ${setback < (best[string] ?? NaN) ? 'back' : 'forward'}`,
+    );
+  });
+});
