@@ -138,7 +138,7 @@ export async function open(browser: Browser, url: string, view: View = {}): Prom
 /** Shows the page that somebody is there, with a key that does nothing, and waits until what is in sight is hydrated. */
 export async function touch(page: Page): Promise<void> {
   await page.keyboard.press('Shift');
-  await page.waitForFunction(inSightIsHydrated);
+  await page.waitForFunction(inSightIsHydrated, false);
   await quiet(page);
 }
 
@@ -168,8 +168,8 @@ export async function quiet(page: Page): Promise<void> {
   }
 }
 
-/** Runs in the page: whether no island that can be seen still waits for its script. */
-function inSightIsHydrated(all = false): boolean {
+/** Runs in the page: whether no island that can be seen still waits for its script; with `all`, nor for somebody to turn to it. */
+function inSightIsHydrated(all: boolean): boolean {
   return [...document.querySelectorAll('astro-island[ssr] > :not(template)')].every((element) => {
     if (!all && element.parentElement?.matches('[opts*="own"]')) return true;
     const { top, bottom, height } = element.getBoundingClientRect();
