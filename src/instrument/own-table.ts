@@ -6,7 +6,7 @@ import Papa from 'papaparse';
 
 import { fromGramsPerMetre, fromPoundsPerInch, thousandths } from '../physics/index.ts';
 import { asWritten, harmless } from './csv.ts';
-import { familyNames } from './families.ts';
+import { familyNames } from './family-names.ts';
 import { fromGrams, inGrams, origins, tidied, wrongString, type OwnString } from './own-string.ts';
 import { readNumber } from './parse.ts';
 import type { Kind } from './schema.ts';

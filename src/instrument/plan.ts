@@ -9,7 +9,6 @@ import {
 } from '../physics/index.ts';
 import { brought, type Matching } from './brought.ts';
 import { drawerOf, gaugeOf, physicalKind } from './drawer.ts';
-import type { Family } from './family-names.ts';
 import { once } from './once.ts';
 import { lengthOf, pullOf, pullsOf, totalPull, type Pull } from './pulls.ts';
 import type { Gauge, State } from './schema.ts';
