@@ -15,6 +15,7 @@ import {
   warmthOfSet,
   withWrap,
 } from '../../src/components/reference/idealised.ts';
+import { glyphs } from '../../src/components/reference/glyphs.ts';
 import { constantLines, materialLines } from '../../src/components/reference/materials.ts';
 import { sheetOf, sheets } from '../../src/components/reference/sheets.ts';
 import {
@@ -134,6 +135,43 @@ describe('strength', () => {
     expect(shares).toEqual([...shares].sort((a, b) => b - a));
     expect(shares[0]).toBeLessThan(1);
     expect(shares.at(-1)).toBeGreaterThan(0);
+  });
+});
+
+describe('the small drawings of the index are read back', () => {
+  const along = (path: string) => [...path.matchAll(/M([\d.]+) /g)].map(([, x]) => Number(x));
+
+  test('each A stands twice as far along as the one before', () => {
+    const [first = NaN, ...others] = along(glyphs.pitch.fine).map((x) => x - 4);
+    expect(others).toHaveLength(5);
+    others.forEach((x, i) => expect(Math.abs(x - first * 2 ** (i + 1))).toBeLessThan(0.05 * 33));
+    expect(others.at(-1)).toBe(88);
+  });
+
+  test('the twelfth fret is half as far as the bridge would be, the twenty-fourth three quarters', () => {
+    const frets = along(glyphs.frets.fine);
+    expect(frets).toHaveLength(24);
+    expect(frets[11]).toBeCloseTo(4 + 115 / 2, 1);
+    expect(frets[23]).toBeCloseTo(4 + (115 * 3) / 4, 1);
+  });
+
+  test('the strength falls through each line of the table', () => {
+    const points = [...glyphs.strength.heavy.matchAll(/[ML]([\d.]+),([\d.]+)/g)].map(
+      ([, x, y]) => [Number(x), Number(y)] as const,
+    );
+    const [first, last] = [minimumStrengthTable[0], minimumStrengthTable.at(-1)];
+    if (!first || !last) throw new Error('no table');
+    expect(points).toHaveLength(minimumStrengthTable.length);
+    points.forEach(([x, y], i) => {
+      const line = minimumStrengthTable[i];
+      const share = (from: number, to: number, at = NaN) => (at - from) / (to - from);
+      expect(
+        Math.abs((x - 8) / 84 - share(first.diameter, last.diameter, line?.diameter)),
+      ).toBeLessThan(0.001);
+      expect(
+        Math.abs((y - 8) / 28 - share(first.strength, last.strength, line?.strength)),
+      ).toBeLessThan(0.002);
+    });
   });
 });
 

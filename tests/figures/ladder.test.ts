@@ -153,7 +153,24 @@ describe('the curve at the saddle', () => {
 
   it('is straight without stiffness', () => {
     expect(heightAt(2, 0, slope)).toBe(2 * slope);
-    expect(curvePath(10, 20, 5, 0, slope)).toMatch(/^M10\.00 20\.00L/);
+  });
+
+  it('is drawn through its heights, closer together near the saddle', () => {
+    for (const [reach, end] of [
+      [5, 0],
+      [240, 31],
+      [-90, -31],
+    ] as const) {
+      const points = [
+        ...curvePath(10, 20, reach, end, slope).matchAll(/[ML]([-\d.]+),([-\d.]+)/g),
+      ].map(([, x, y]) => ({ along: Number(x) - 10, up: 20 - Number(y) }));
+      expect(points[0]).toEqual({ along: 0, up: 0 });
+      expect(points.at(-1)?.along).toBe(reach);
+      expect(points).toHaveLength(25);
+      // A path is rounded to a hundredth.
+      for (const { along, up } of points)
+        expect(Math.abs(up - heightAt(along, end, slope))).toBeLessThan(0.01);
+    }
   });
 
   it('is a few thicknesses long on every plain steel string of the workshop', () => {

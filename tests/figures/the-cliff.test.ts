@@ -9,12 +9,17 @@ import {
   shareText,
 } from '../../src/figures/consequences/the-cliff/describe.ts';
 import {
+  aboveOf,
   alongAt,
+  betweenOf,
   frameOf,
   heightAt,
+  lineOf,
   numberOf,
   phone,
+  postsOf,
   wide,
+  type Frame,
 } from '../../src/figures/consequences/the-cliff/frame.ts';
 import { groundOf } from '../../src/figures/consequences/the-cliff/ground.ts';
 import { noteOn, put } from '../../src/figures/consequences/the-cliff/hands.ts';
@@ -101,6 +106,50 @@ describe.each(instruments)('the sheet of %s', (id) => {
     expect(lengthMarks(frame, 'in-lb').filter((m) => m.name).length).toBeGreaterThan(2);
     expect(lengthMarks(frame, 'mm-N').filter((m) => m.name).length).toBeGreaterThan(2);
   });
+});
+
+/** Length times pitch at each point of a path, m/s, read back through the sheet's two rules; and how high the point lies. */
+const productsOn = (frame: Frame, path: string): { product: number; y: number }[] =>
+  [...path.matchAll(/[ML]([-\d.]+),([-\d.]+)/g)].map(([, along, up]) => {
+    const [x, y] = [Number(along), Number(up)];
+    const length = frame.lengths.min + (x - frame.left) / frame.perMetre;
+    const number = frame.notes.min + (frame.bottom - y) / frame.perSemitone;
+    return { product: length * frame.a4 * 2 ** ((number - 69) / 12), y };
+  });
+
+describe.each(instruments)('the drawn edge of %s', (id) => {
+  const state = with_(id);
+  const { high, low } = groundOf(state.mine).edge;
+
+  test.each([phone, wide])(
+    'is one product of length and pitch, and what it bounds is whole ($name)',
+    (plan) => {
+      const frame = frameOf(plan, state.mine, state);
+      // A path is rounded to a tenth of a unit, along and up.
+      const rounded =
+        0.05 / (frame.perMetre * frame.lengths.min) + (Math.LN2 * 0.05) / frame.perSemitone / 12;
+      const lies = (product: number, on: number) =>
+        expect(Math.abs(product / on - 1)).toBeLessThan(1.01 * rounded);
+
+      const line = productsOn(frame, lineOf(frame, high));
+      expect(line.length).toBeGreaterThan(10);
+      for (const { product } of line) lies(product, high);
+
+      const band = productsOn(frame, betweenOf(frame, high, low));
+      expect(band).toHaveLength(2 * line.length);
+      band.forEach(({ product }, i) => lies(product, i < line.length ? high : low));
+
+      const above = productsOn(frame, aboveOf(frame, high));
+      expect(above.slice(0, line.length)).toEqual(line);
+      expect(above.slice(line.length).map(({ y }) => y)).toEqual(line.map(() => frame.top));
+
+      const posts = [...postsOf(frame, high, 7).matchAll(/M([-\d.]+) ([-\d.]+)v10\.5/g)];
+      expect(posts.length).toBeGreaterThan(5);
+      // Two thirds of a post stand above the line.
+      const feet = posts.map(([, x = '', y]) => `M${x},${Number(y) + 7}`).join('');
+      for (const { product } of productsOn(frame, feet)) lies(product, high);
+    },
+  );
 });
 
 test('what is put beyond the sheet is held on it, and what is put back is no trial', () => {

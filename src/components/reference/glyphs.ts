@@ -1,11 +1,7 @@
 /** The small drawings of the index: each is its sheet's subject, worked out, in a box of 96 by 48. */
-import {
-  fretPosition,
-  layers,
-  minimumStrengthTable,
-  noteFrequency,
-  thousandths,
-} from '../../physics/index.ts';
+import { scaleLinear } from 'd3-scale';
+import { line } from 'd3-shape';
+import { fretPosition, layers, minimumStrengthTable, noteFrequency } from '../../physics/index.ts';
 import { constructionOf } from '../../instrument/drawer.ts';
 import type { ReferenceSheet } from './sheets.ts';
 
@@ -29,7 +25,8 @@ function hatched(): Glyph {
 /** The A's of the table, on an even scale of hertz: each octave twice as far as the one before. */
 function octaves(): Glyph {
   const top = noteFrequency('A6');
-  const xs = [1, 2, 3, 4, 5, 6].map((octave) => 4 + (88 * noteFrequency(`A${octave}`)) / top);
+  const along = scaleLinear([0, top], [4, 92]);
+  const xs = [1, 2, 3, 4, 5, 6].map((octave) => along(noteFrequency(`A${octave}`)));
   return { fine: xs.map((x) => `M${at(x)} 14V34`).join(''), heavy: 'M4 24H92' };
 }
 
@@ -45,21 +42,19 @@ function strength(): Glyph {
   const first = minimumStrengthTable[0];
   const last = minimumStrengthTable.at(-1);
   if (!first || !last) throw new RangeError('the table of strengths is empty');
-  const points = minimumStrengthTable.map(({ diameter, strength: s }) => {
-    const x =
-      8 +
-      (84 * (thousandths(diameter) - thousandths(first.diameter))) /
-        (thousandths(last.diameter) - thousandths(first.diameter));
-    const y = 8 + (28 * (first.strength - s)) / (first.strength - last.strength);
-    return `${at(x)} ${at(y)}`;
-  });
-  return { fine: 'M4 4V44H92', heavy: `M${points.join('L')}` };
+  const along = scaleLinear([first.diameter, last.diameter], [8, 92]);
+  const down = scaleLinear([first.strength, last.strength], [8, 36]);
+  const path = line<(typeof minimumStrengthTable)[number]>()
+    .x(({ diameter }) => along(diameter))
+    .y(({ strength: s }) => down(s))
+    .digits(1);
+  return { fine: 'M4 4V44H92', heavy: path(minimumStrengthTable) ?? '' };
 }
 
 function frets(): Glyph {
-  const xs = Array.from(
-    { length: 24 },
-    (_, i) => 4 + 115 * fretPosition({ scaleLength: 1, fret: i + 1 }),
+  const along = scaleLinear([0, 1], [4, 119]);
+  const xs = Array.from({ length: 24 }, (_, i) =>
+    along(fretPosition({ scaleLength: 1, fret: i + 1 })),
   );
   return { fine: xs.map((x) => `M${at(x)} 12V36`).join(''), heavy: 'M4 10V38M4 12H92M4 36H92' };
 }

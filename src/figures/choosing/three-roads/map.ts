@@ -2,6 +2,7 @@
  * The map's geometry. Both scales are ruled in equal shares, a semitone's worth of length or of thickness to each `STEP`, so
  * that another note moves every contour of pull sideways by as many steps, and every line of equal stiffness by half as many.
  */
+import { area, line } from 'd3-shape';
 import { constructionOf, drawerOf } from '../../../instrument/drawer.ts';
 import { limits } from '../../../instrument/limits.ts';
 import type { LowString } from '../../../instrument/low-string.ts';
@@ -128,23 +129,39 @@ export function rowsOf({ own }: Pick<LowString, 'own'>, map: MapFrame): readonly
     });
 }
 
-const line = (places: readonly Place[]): string =>
-  places.map(({ x, y }, i) => `${i === 0 ? 'M' : 'L'}${x.toFixed(1)} ${y.toFixed(1)}`).join('');
+const lineThrough = line<Place>()
+  .x(({ x }) => x)
+  .y(({ y }) => y)
+  .digits(1);
+
+interface Across {
+  readonly y: number;
+  readonly from: number;
+  readonly to: number;
+}
+const areaAcross = area<Across>()
+  .y(({ y }) => y)
+  .x1(({ from }) => from)
+  .x0(({ to }) => to)
+  .digits(1);
 
 const at = (offset: number): number => frame.left + (offset - SHORTEST) * STEP;
 
 /** The contour of the own pull. All others are this one, moved sideways. */
 export const contourPath = (rows: readonly Row[]): string =>
-  line(rows.map(({ pull, y }) => ({ x: at(pull), y })));
+  lineThrough(rows.map(({ pull, y }) => ({ x: at(pull), y }))) ?? '';
 
 /** How far sideways the contour of `ratio` times the own pull lies: length counts twice. */
 export const contourShift = (ratio: number): number => (steps(ratio) / 2) * STEP;
 
 /** The strip between two contours, each so many times the own pull. */
 export function stripPath(rows: readonly Row[], from: number, to: number): string {
-  const edge = (ratio: number): readonly Place[] =>
-    rows.map(({ pull, y }) => ({ x: at(pull) + contourShift(ratio), y }));
-  return `${line([...edge(from), ...[...edge(to)].reverse()])}Z`;
+  const edges = rows.map(({ pull, y }) => ({
+    y,
+    from: at(pull) + contourShift(from),
+    to: at(pull) + contourShift(to),
+  }));
+  return areaAcross(edges) ?? '';
 }
 
 // Farther than the ground of any note can slide into the map.
@@ -155,7 +172,7 @@ export function dullPath(rows: readonly Row[]): string {
   const edge = rows.flatMap(({ stiff, y }) => (stiff === undefined ? [] : [{ x: at(stiff), y }]));
   const [first, last] = [edge[0], edge.at(-1)];
   if (!first || !last) return '';
-  return `${line([{ x: at(-FAR), y: first.y }, ...edge, { x: at(-FAR), y: last.y }])}Z`;
+  return `${lineThrough([{ x: at(-FAR), y: first.y }, ...edge, { x: at(-FAR), y: last.y }])}Z`;
 }
 
 /** The fence with its crosses, as maps draw one. Empty where no strength is known. */
@@ -164,7 +181,7 @@ export function fencePath(rows: readonly Row[]): string {
   if (posts.length < 2) return '';
   const cross = ({ x, y }: Place): string =>
     `M${(x - 3).toFixed(1)} ${(y - 3).toFixed(1)}l6 6m0 -6l-6 6`;
-  return line(posts) + posts.map(cross).join('');
+  return (lineThrough(posts) ?? '') + posts.map(cross).join('');
 }
 
 /** Whether the fence comes onto the map, short of where no neck is drawn, at a note so many semitones down. */

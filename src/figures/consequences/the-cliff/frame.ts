@@ -1,4 +1,5 @@
 /** The cliff's sheet: speaking length along, pitch up in equal semitones. Lengths in m, pitches as note numbers. */
+import { area, line } from 'd3-shape';
 import { pullsOf } from '../../../instrument/pulls.ts';
 import { limits } from '../../../instrument/limits.ts';
 import type { Instrument, State } from '../../../instrument/schema.ts';
@@ -100,20 +101,28 @@ export function curveOf(frame: Frame, product: number): readonly (readonly [numb
   });
 }
 
-const point = ([x, y]: readonly [number, number]): string => `${x.toFixed(1)} ${y.toFixed(1)}`;
+type Point = readonly [number, number];
+const lineThrough = line<Point>().digits(1);
+const areaBetween = area<readonly [Point, number]>()
+  .x(([[x]]) => x)
+  .y1(([[, y]]) => y)
+  .y0(([, y]) => y)
+  .digits(1);
 
 export const lineOf = (frame: Frame, product: number): string =>
-  `M${curveOf(frame, product).map(point).join(' L')}`;
+  lineThrough(curveOf(frame, product)) ?? '';
 
 /** What lies above a curve, and what lies between two. */
 export const aboveOf = (frame: Frame, product: number): string =>
-  `${lineOf(frame, product)} L${frame.right} ${frame.top} L${frame.left} ${frame.top} Z`;
-export const betweenOf = (frame: Frame, upper: number, lower: number): string =>
-  `${lineOf(frame, upper)} L${[...curveOf(frame, lower)].reverse().map(point).join(' L')} Z`;
+  areaBetween(curveOf(frame, product).map((p) => [p, frame.top])) ?? '';
+export function betweenOf(frame: Frame, upper: number, lower: number): string {
+  const below = curveOf(frame, lower);
+  return areaBetween(curveOf(frame, upper).map((p, i) => [p, below[i]?.[1] ?? NaN])) ?? '';
+}
 
 /** Short posts standing on a curve. */
 export const postsOf = (frame: Frame, product: number, tall: number): string =>
   curveOf(frame, product)
     .filter((_, i) => i % 2 === 1)
-    .map((p) => `M${point(p)} v${-tall} M${point(p)} v${tall * 0.5}`)
+    .map(([x, y]) => `M${x.toFixed(1)} ${(y - tall).toFixed(1)}v${1.5 * tall}`)
     .join(' ');
