@@ -26,4 +26,30 @@ const course = defineCollection({
   }),
 });
 
-export const collections = { course };
+/** The labs: content/labs/NN-name.mdx, in the order of their number. */
+const labs = defineCollection({
+  loader: glob({
+    pattern: '*.mdx',
+    base: './content/labs',
+    generateId: ({ entry }) => entry.replace(/^\d+-/, '').replace(/\.mdx$/, ''),
+  }),
+  schema: z.object({
+    title: z.string(),
+    number: z.number().int().positive(),
+    /** the drawing of its set-up */
+    part: z.string(),
+    /** what you'll find out */
+    question: z.string(),
+    summary: z.string(),
+    minutes: z.number().positive(),
+    /** what has to be there */
+    needs: z.array(z.string()).min(1),
+    /** the columns of its table for paper */
+    sheet: z.array(z.string()).min(1),
+    readings: z.number().int().positive(),
+    /** the chapter that it belongs to, by its slug */
+    chapter: z.string(),
+  }),
+});
+
+export const collections = { course, labs };

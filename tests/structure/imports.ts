@@ -59,6 +59,7 @@ export const rules: Readonly<Record<string, Room>> = {
   },
   data: { rooms: [], packages: [] },
   course: { rooms: [], packages: [] },
+  labs: { rooms: [], packages: [] },
 };
 
 /** The room of a path from the project's root: `src/physics/bend.ts` -> physics; undefined outside all rooms. */

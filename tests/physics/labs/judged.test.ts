@@ -116,6 +116,11 @@ test('one session of all kinds stays between pitch and the reach, with one move 
   }
 });
 
+test('chance decides which way, where there is room for both', () => {
+  const at = (chance: number) => nextStep({ pull: 0.85, answers: [], chance }).harder;
+  expect([at(0), at(0.49), at(0.5), at(0.99)]).toEqual([true, true, false, false]);
+});
+
 test('30 % of the pull is 309 cents, and a difference is that of the pulls', () => {
   expect(centsDown(1 - REACH)).toBeCloseTo(308.7, 1);
   expect(differenceOfCents(0, -centsDown(0.9))).toBeCloseTo(0.1 / 0.95, 9);

@@ -1,0 +1,112 @@
+/** The readings of one lab on one string, kept in the book as they are typed, and what holds for all of them. */
+import type { Book } from '../../../instrument/book/book.ts';
+import { openBook } from '../../../instrument/book/open.ts';
+import type { BookRecord, RowRecord, SettingRecord } from '../../../instrument/book/schema.ts';
+
+export interface Reading {
+  readonly id: string;
+  readonly values: Readonly<Record<string, number>>;
+}
+
+const isRow = (record: BookRecord, lab: string): record is RowRecord =>
+  record.kind === 'row' && (record as RowRecord).lab === lab;
+
+const numbers = (values: Readonly<Record<string, unknown>>): Record<string, number> =>
+  Object.fromEntries(
+    Object.entries(values).flatMap(([key, value]) =>
+      typeof value === 'number' ? [[key, value]] : [],
+    ),
+  );
+
+export class Rows {
+  /** All readings of the lab, of whatever string, in the order in which they were taken */
+  all: readonly RowRecord[] = $state.raw([]);
+  settings: Readonly<Record<string, number>> = $state.raw({});
+  trouble: string = $state('');
+  /** The last that was taken out, until something else happens */
+  gone: string | undefined = $state();
+  readonly lab: string;
+  #book: Book | undefined;
+
+  constructor(lab: string) {
+    this.lab = lab;
+  }
+
+  /** Takes up what is in the book; gives the way to leave it. */
+  open(): () => void {
+    let leave: (() => void) | undefined;
+    let left = false;
+    void openBook().then((book) => {
+      if (left) return;
+      this.#book = book;
+      this.#look(book);
+      leave = book.listen(() => this.#look(book));
+    });
+    return () => {
+      left = true;
+      leave?.();
+    };
+  }
+
+  #look(book: Book): void {
+    this.all = book.records
+      .filter((each) => isRow(each, this.lab))
+      .sort((a, b) => a.created - b.created);
+    const kept = book.get(this.#settingId);
+    this.settings =
+      kept?.kind === 'setting'
+        ? numbers((kept as SettingRecord).value as object as Record<string, unknown>)
+        : {};
+    this.trouble = book.trouble
+      ? 'This browser keeps nothing for this site, or has no room left. Save the readings as a file before you go.'
+      : '';
+  }
+
+  get #settingId(): string {
+    return `lab.${this.lab}`;
+  }
+
+  of(string: string): readonly Reading[] {
+    return this.all
+      .filter((record) => record.of === string)
+      .map(({ id, values }) => ({ id, values: numbers(values) }));
+  }
+
+  /** Keeps a value of a reading; without an id it begins a new one. */
+  set(string: string, id: string | undefined, key: string, value: number): void {
+    this.gone = undefined;
+    const known = this.all.find((record) => record.id === id);
+    if (known) void this.#book?.change(known.id, { values: { ...known.values, [key]: value } });
+    else void this.#book?.add({ kind: 'row', lab: this.lab, of: string, values: { [key]: value } });
+  }
+
+  add(string: string, values: Readonly<Record<string, number | string | boolean | null>>): void {
+    this.gone = undefined;
+    void this.#book?.add({ kind: 'row', lab: this.lab, of: string, values: { ...values } });
+  }
+
+  takeOut(id: string): void {
+    this.gone = id;
+    void this.#book?.putAway(id);
+  }
+
+  putBack(): void {
+    if (this.gone !== undefined) void this.#book?.putBack(this.gone);
+    this.gone = undefined;
+  }
+
+  /** Keeps what holds for all readings of the lab, such as a balance's step. */
+  setting(key: string, value: number): void {
+    const next = { ...this.settings, [key]: value };
+    const kept = this.#book?.get(this.#settingId);
+    if (kept) void this.#book?.change(this.#settingId, { value: next });
+    else void this.#book?.add({ kind: 'setting', value: next }, this.#settingId);
+  }
+
+  /** Keeps anything else in the book, such as a weighed string. */
+  async keep(record: Record<string, unknown> & { readonly kind: string }): Promise<boolean> {
+    if (!this.#book) return false;
+    await this.#book.add(record);
+    return this.#book.trouble === undefined;
+  }
+}
