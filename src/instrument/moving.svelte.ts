@@ -13,6 +13,8 @@ class Moving {
   by: object | undefined = $state.raw();
   /** Counts the beats. Read it to follow them. */
   beat = $state(0);
+  /** While a drag that was given up is put back: what is settled then is what was there before it */
+  givenUp = false;
   #hands = 0;
   #last = -Infinity;
   #timer: ReturnType<typeof setTimeout> | undefined;
@@ -47,6 +49,13 @@ class Moving {
 }
 
 export const moving = new Moving();
+
+/** Puts back what a drag has moved. Of two hands on the page the other one goes on. */
+export function giveUp(putBack: () => void): void {
+  moving.givenUp = !moving.any;
+  putBack();
+  moving.givenUp = false;
+}
 
 /**
  * A value as words and numbers tell it: in a drag it follows at every beat only, since text costs more than lines and cannot

@@ -7,7 +7,7 @@
  */
 import { Held } from './held.svelte.ts';
 import { encode } from './link.ts';
-import { atBeat } from './moving.svelte.ts';
+import { atBeat, moving } from './moving.svelte.ts';
 import { untried } from './own.ts';
 import type { State } from './schema.ts';
 import { recall } from './storage.ts';
@@ -40,8 +40,8 @@ class Store extends Held {
   commit(): void {
     const { settled: before, own, visiting } = this;
     if (this.state === before) return;
-    // A drag that was given up has put back what was there: to undo it would do nothing.
-    if (encode(this.state) === encode(before)) {
+    // A drag that was given up, or that came back by itself, has changed nothing: to undo it would do nothing.
+    if (moving.givenUp || encode(this.state) === encode(before)) {
       this.state = before;
       return;
     }

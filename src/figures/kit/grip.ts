@@ -4,7 +4,7 @@
  * What a place or a key means, the handle says.
  */
 import type { Attachment } from 'svelte/attachments';
-import { moving } from '../../instrument/moving.svelte.ts';
+import { giveUp, moving } from '../../instrument/moving.svelte.ts';
 
 export interface Drag {
   readonly move: (event: PointerEvent) => void;
@@ -58,13 +58,14 @@ export function grip({ begin, key, done }: Grip): Attachment<HTMLElement> {
       if (held?.pointer !== event.pointerId) return;
       const { cancel } = held.drag;
       release();
-      (cancel ?? done)();
+      if (cancel) giveUp(cancel);
+      else done();
     };
     const press = (event: KeyboardEvent): void => {
       const cancel = held?.drag.cancel;
       if (event.key === 'Escape' && cancel) {
         release();
-        cancel();
+        giveUp(cancel);
         return;
       }
       if (event.ctrlKey || event.metaKey || event.altKey || !key?.(event)) return;

@@ -49,8 +49,8 @@ describe.each(three)('%s', (id) => {
 
     // A reading that is off by so much is doubled with what it leaves open, and the pull goes with the square of it.
     const told = all(found.root, (e) => e.tagName === 'dd').map(textOf);
-    expect(told[1]).toBe('±0.5\u00a0mm, doubled ±1.0\u00a0mm');
-    expect(told[2]).toBe(`±${((2 * 0.001 * 100) / (2 * half)).toFixed(2)}\u00a0%`);
+    expect(told[1]?.match(/[\d.]+\u00a0mm/g)).toEqual(['0.5\u00a0mm', '1.0\u00a0mm']);
+    expect(told[2]).toContain(`${((2 * 0.001 * 100) / (2 * half)).toFixed(2)}\u00a0%`);
   });
 
   test('every saddle stands back, a thicker string of a kind further', () => {

@@ -1,6 +1,7 @@
 /** Lengths on the monochord and on the neck: dimensions, handles, the lengths laid beside, and the felt band as a stretch of lengths. */
 import { describe, expect, test } from 'vitest';
 
+import LengthTwin from '../../../src/figures/pull/monochord/LengthTwin.svelte';
 import Monochord from '../../../src/figures/pull/monochord/Monochord.svelte';
 import TheNeck from '../../../src/figures/pull/the-neck/TheNeck.svelte';
 import {
@@ -38,7 +39,7 @@ describe.each(three)('the monochord of %s', (id) => {
     const way = (high - left[0]) / (right[0] - left[0]);
     expect(left[1] + way * (right[1] - left[1])).toBeCloseTo(saddle[1], 6);
     expect(sheet.knobs[0]?.text).toBe(formatLength(treble * RATIO, 'in-lb'));
-    expect(fieldsOf(drawnWith(tried, Monochord))['Speaking length']).toBe(sheet.knobs[0]?.text);
+    expect(fieldsOf(drawnWith(tried, LengthTwin))['Speaking length']).toBe(sheet.knobs[0]?.text);
   });
 
   test('every string has its own note, gauge and pull, from right to left', () => {

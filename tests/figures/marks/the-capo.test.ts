@@ -11,9 +11,12 @@ import {
 import { pullsOf } from '../../../src/instrument/pulls.ts';
 import { workshopInstrument } from '../../../src/instrument/workshop.ts';
 import { noteName, noteNumber } from '../../../src/physics/index.ts';
-import { centre, ends, sheetWith, tall } from './sheet.ts';
+import { centre, ends, sheetWith, tall, wide, type Mark, type Sheet } from './sheet.ts';
 import { inHand, trying } from './states.ts';
 
+/** The wires of the frets, seen from their ends. */
+const fretsOf = (sheet: Sheet): readonly Mark[] =>
+  sheet.of('circle').filter((c) => Math.abs(wide(c) - 6.4) < 1e-6);
 const share = (fret: number): number => 1 - 2 ** (-fret / 12);
 
 describe.each(inHand)('%s, string %d', (id, string) => {
@@ -23,10 +26,10 @@ describe.each(inHand)('%s, string %d', (id, string) => {
   test.each([1, 5, 12])('at fret %d', (fret) => {
     const sheet = sheetWith(trying(id, { capo: fret }, string), TheCapo);
     const saddle = sheet.said('saddle').left;
-    const frets = sheet.of('circle.fret');
+    const frets = fretsOf(sheet);
     expect(frets).toHaveLength(20);
     // Nut and saddle from two frets, the rest and the capo beside them.
-    const at = (n: number): number => centre(frets[n - 1] ?? sheet.one('circle.fret'))[0];
+    const at = (n: number): number => centre(frets[n - 1] ?? sheet.one('rect.pad'))[0];
     const nut = saddle - (saddle - at(12)) * 2;
     frets.forEach((_, i) =>
       expect((at(i + 1) - nut) / (saddle - nut)).toBeCloseTo(share(i + 1), 9),
@@ -85,7 +88,7 @@ describe.each(inHand)('%s, string %d', (id, string) => {
   test('without it the open string is as long as it is, and the capo stands at the nut', () => {
     const sheet = sheetWith(trying(id, { capo: 0 }, string), TheCapo);
     const saddle = sheet.said('saddle').left;
-    const twelfth = centre(sheet.of('circle.fret')[11] ?? sheet.one('circle.fret'))[0];
+    const twelfth = centre(fretsOf(sheet)[11] ?? sheet.one('rect.pad'))[0];
     expect(sheet.knobs[0]?.x).toBeCloseTo(saddle - 2 * (saddle - twelfth), 2);
     expect(sheet.knobs[0]?.text).toBe('no capo');
     expect(ends(sheet.one('path.string'))[0][0]).toBeLessThan(sheet.knobs[0]?.x ?? NaN);
