@@ -9,6 +9,8 @@ export const limits = {
   gauge: { min: 5, max: 200 },
   unitWeight: { min: 1e-5, max: 0.2 },
   factor: { min: 0.5, max: 1.5 },
+  /** N, of all strings together */
+  ceiling: { min: 20, max: 5000 },
   weight: { min: 0, max: 9 },
   fret: { min: 1, max: 24 },
   /** The fret that stands square on a multi-scale board; 0 is the nut */

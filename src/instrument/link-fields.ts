@@ -193,6 +193,14 @@ export class FieldReader {
     return entries.length > 0 ? { drawn: Object.fromEntries(entries) } : {};
   }
 
+  private ceiling(text = ''): Pick<Aim, 'ceiling'> {
+    if (text.toLowerCase() === 'now') return { ceiling: 'now' };
+    const newtons = Number(text || NaN);
+    return Number.isFinite(newtons)
+      ? { ceiling: this.clamp('Ceiling', newtons, limits.ceiling, (n) => `${number(n, 1)} N`) }
+      : {};
+  }
+
   private weights(text: string): Aim['weights'] {
     const [, pull, push, travel] = (/^(\d)-(\d)-(\d)$/.exec(text) ?? []).map(Number);
     const weights = { pull: pull ?? 1, push: push ?? 0, travel: travel ?? 0 };
@@ -250,6 +258,7 @@ export class FieldReader {
           : 1,
         kinds: value('k')?.toLowerCase() === 'any' ? 'any' : 'keep',
         weights: this.weights(value('w') ?? ''),
+        ...this.ceiling(value('c')),
       },
       bend: this.bend(value),
       ...this.drawer(fields),

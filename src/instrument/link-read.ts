@@ -1,5 +1,6 @@
 /** Reads the text of a link. It never throws: what is out of range is clamped and told, what is unknown is ignored. */
 import './bend-aims.ts';
+import './ceiling.ts';
 import './link-now.ts';
 import { VERSION } from './link.ts';
 import { FieldReader, type Draft } from './link-fields.ts';

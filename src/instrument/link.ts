@@ -100,6 +100,8 @@ export function encode(state: State): string {
   if (factor !== '100') fields.push(`f-${factor}`);
   if (aim.mode === 'even') fields.push('m-even');
   if (aim.kinds === 'any') fields.push('k-any');
+  if (aim.ceiling !== undefined)
+    fields.push(`c-${aim.ceiling === 'now' ? 'now' : number(aim.ceiling, 1)}`);
   const { pull, push, travel } = aim.weights;
   if (push + travel > 0) fields.push(`w-${pull}-${push}-${travel}`);
   const rise = number(bend.rise, 1);

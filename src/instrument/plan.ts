@@ -3,6 +3,7 @@ import {
   felt,
   nearestPull,
   noteFrequency,
+  type Construction,
   type Felt,
   type Match,
   type Wanted,
@@ -11,7 +12,8 @@ import { brought, type Matching } from './brought.ts';
 import { drawerOf, gaugeOf, physicalKind } from './drawer.ts';
 import { once } from './once.ts';
 import { lengthOf, pullOf, pullsOf, totalPull, type Pull } from './pulls.ts';
-import type { Gauge, State } from './schema.ts';
+import type { Gauge, Kind, State, Target, TargetString } from './schema.ts';
+import { stiffest, swapped, type Swap } from './swap.ts';
 
 export interface PlannedString {
   readonly note: string;
@@ -31,6 +33,8 @@ export interface PlannedString {
   /** Relative difference of the strung pull from the wanted one. */
   readonly difference: number | undefined;
   readonly felt: Felt | undefined;
+  /** Set where plain and wound changed places, or would have helped but for the stiffness */
+  readonly swap: Swap | undefined;
 }
 
 export interface Plan {
@@ -41,6 +45,8 @@ export interface Plan {
   readonly wantedTotal: number;
   /** Sum over the strings that have a pick, N */
   readonly total: number;
+  /** What all strings together may pull, N, and whether the drawer has what stays beneath; undefined without a ceiling in force */
+  readonly ceiling: Pick<Capped, 'most' | 'fits'> | undefined;
 }
 
 interface WantedString {
@@ -96,40 +102,103 @@ export function askedOf(state: State, wanted = wantedPulls(state)): readonly Wan
   return bendAims.asked(state, byPull);
 }
 
+/** One string before a ceiling is looked at. */
+export interface Open {
+  readonly best: Match | undefined;
+  /** Pull of what was set by hand, N */
+  readonly pinned: number | undefined;
+  /** What can be had of the kind that was picked, nearest to a pull in N */
+  readonly nearest: (tension: number) => Match | undefined;
+  /** One string against what is asked; undefined where it would break */
+  readonly weigh: (construction: Construction) => Match | undefined;
+}
+
+export interface Capped {
+  readonly most: number;
+  readonly fits: boolean;
+  readonly picks: readonly (Match | undefined)[];
+}
+let capped: ((state: State, strings: readonly Open[]) => Capped | undefined) | undefined;
+
+/** `ceiling.ts` brings itself in, as `bend-aims.ts` does. */
+export function bringCeiling(cap: NonNullable<typeof capped>): void {
+  capped = cap;
+}
+
 /** Works out the plan of a state: a pure function of it, worked once. */
 export const planOf = once((state: State): Plan => {
-  const { other } = state;
+  const { other, aim } = state;
   const wanted = wantedPulls(state);
   const asked = askedOf(state, wanted);
-  const strings = other.strings.map((string, i) =>
-    plannedString(string, asked[i], wanted[i], state),
+  const open = other.strings.map((string, i) => opened(string, asked[i], wanted[i], state));
+  if (aim.ceiling !== undefined && !capped)
+    throw new Error('ceiling.ts is not loaded, and the aim has one');
+  const cap = aim.ceiling === undefined ? undefined : capped?.(state, open);
+  const strings = open.map((string, i) =>
+    plannedString(string, cap ? cap.picks[i] : string.best, other),
   );
   return {
     strings,
     referenceTotal: totalPull(pullsOf(state.mine)),
     wantedTotal: wanted.reduce((sum, s) => sum + s.wanted, 0),
     total: totalPull(strings.flatMap((s) => (s.pull ? [s.pull] : []))),
+    ceiling: cap && { most: cap.most, fits: cap.fits },
   };
 });
 
-function plannedString(
-  { note, pick }: { readonly note: string; readonly pick?: Gauge | undefined },
+const otherKind: Readonly<Record<Kind, Kind>> = { plain: 'wound', wound: 'plain' };
+
+function opened(
+  { note, pick }: TargetString,
   asked: Wanted | undefined,
   want: WantedString | undefined,
   state: State,
-): PlannedString {
-  const { a4, family } = state.other;
+) {
   if (!asked || !want) throw new RangeError('strings and wanted pulls differ in number');
-  const match = asked.aim && bendAims ? bendAims.best : nearestPull;
-  const kind = state.aim.kinds === 'keep' ? want.kind : undefined;
-  const own = brought.pick ? brought.pick(state, asked, kind, match) : false;
-  const best = own === false ? match({ ...asked, drawer: drawerOf(family).constructions }) : own;
-  const gauge = pick ?? (best && gaugeOf(best.construction, family));
-  const pull = gauge && pullOf({ gauge, note, a4, speakingLength: asked.speakingLength });
+  const { a4, family } = state.other;
+  const { speakingLength } = asked;
+  const aimed: Matching = asked.aim && bendAims ? bendAims.best : nearestPull;
+  const nearestOf = (kind: Kind, wanted = asked, match = aimed): Match | undefined => {
+    const own = brought.pick ? brought.pick(state, wanted, kind, match) : false;
+    if (own !== false) return own;
+    const { constructions } = drawerOf(family);
+    return match({ ...wanted, kind: physicalKind(kind, family), drawer: constructions });
+  };
+  const own = nearestOf(want.kind);
+  const kind = otherKind[want.kind];
+  const { best, swap } =
+    state.aim.kinds === 'keep'
+      ? { best: own, swap: undefined }
+      : swapped({ own, other: nearestOf(kind), kind, speakingLength, most: stiffest(state.mine) });
+  const byHand = pick && pullOf({ gauge: pick, note, a4, speakingLength });
+  return {
+    note,
+    pick,
+    speakingLength,
+    want,
+    best,
+    swap,
+    byHand,
+    pinned: byHand?.tension,
+    nearest: (tension: number) =>
+      best &&
+      nearestOf(gaugeOf(best.construction, family).kind, { ...asked, tension }, nearestPull),
+    weigh: (construction: Construction) =>
+      aimed({ ...asked, kind: undefined, drawer: [construction] }),
+  };
+}
+
+function plannedString(
+  { note, pick, speakingLength, want, swap, byHand }: ReturnType<typeof opened>,
+  best: Match | undefined,
+  { a4, family }: Target,
+): PlannedString {
+  const gauge = best && gaugeOf(best.construction, family);
+  const pull = byHand ?? (gauge && pullOf({ gauge, note, a4, speakingLength }));
   const difference = pull && pull.tension / want.wanted - 1;
   return {
     note,
-    speakingLength: asked.speakingLength,
+    speakingLength,
     reference: want.reference,
     referenceIndex: want.referenceIndex,
     wanted: want.wanted,
@@ -138,6 +207,7 @@ function plannedString(
     pinned: pick !== undefined,
     difference,
     felt: difference === undefined ? undefined : felt(difference),
+    swap: pick ? undefined : swap,
   };
 }
 

@@ -118,8 +118,10 @@ const aimSchema = v.object({
   /** each string as on `mine`, or all strings alike at its mean */
   mode: v.picklist(['string', 'even']),
   factor: between(limits.factor),
-  /** keep plain plain and wound wound, or take whichever is nearer */
+  /** keep plain plain and wound wound, or let them change places where that helps */
   kinds: v.picklist(['keep', 'any']),
+  /** N that all strings together may pull at most, or no more than what is on now */
+  ceiling: v.optional(v.union([between(limits.ceiling), v.literal('now')])),
   /** what counts for the pick, and how much: the pull alone, or a bend's push and travel too */
   weights: v.pipe(
     v.object({ pull: weight, push: weight, travel: weight }),

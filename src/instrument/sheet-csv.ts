@@ -1,7 +1,7 @@
 /** The stringing sheet as comma-separated values, in the reader's units. `sheet-read.ts` reads it back. */
 import { linearDensity } from '../physics/index.ts';
 import { aimText } from './aim-text.ts';
-import type { BentString } from './bends.ts';
+import { bendsOf, type BentString } from './bends.ts';
 import { csv, type Cell } from './csv.ts';
 import { constructionOf } from './drawer.ts';
 import {
@@ -16,6 +16,7 @@ import {
 } from './format.ts';
 import { judgedPulls } from './judged.ts';
 import { encode } from './link.ts';
+import { decode } from './link-read.ts';
 import { planOf } from './plan.ts';
 import { pullsOf } from './pulls.ts';
 import type { Gauge, State, Units } from './schema.ts';
@@ -65,10 +66,13 @@ const total = (newtons: number, units: Units): string => inUnits(newtons, units)
 
 /**
  * A heading, one line a string, and below them the sums, what was aimed for, and the link that opens the same bench. Differences
- * and shares are plain numbers in per cent. `bends` adds their columns: given when the sheet shows them. What was measured is
+ * and shares are plain numbers in per cent. `withBends` adds their columns: given when the sheet shows them. What was measured is
  * left empty, to be filled in.
  */
-export function sheetCsv(state: State, bends?: readonly (BentString | undefined)[]): string {
+export function sheetCsv(shown: State, withBends = false): string {
+  // As its link has it, to the digits of that: what comes back is what was written.
+  const state = decode(encode(shown), shown).state ?? shown;
+  const bends = withBends ? bendsOf(state) : undefined;
   const { mine, other, units } = state;
   const plan = planOf(state);
   const own = pullsOf(mine);

@@ -55,7 +55,7 @@ const states: readonly Felt[] = [
 
 /** The state of the felt band for a relative difference (0.05 is five per cent more than the reference). Source: the thresholds'. */
 export function felt(difference: number, sensation: Sensation = 'pull'): Felt {
-  const size = Math.abs(inRange('difference', difference, { min: -1, max: 1e6 }));
+  const size = Math.abs(inRange('difference', difference, { min: -1, max: 1e12 }));
   const { low, high } = feltThresholds[sensation];
   // A difference of exactly the threshold, give or take rounding in the last bits, still counts as inside.
   if (size <= low.value + 1e-12) return 'you’d be guessing';

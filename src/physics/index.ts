@@ -1,6 +1,7 @@
 /** The public face of the physics: pure functions, SI units, no dependencies. Run it anywhere Node or a browser runs. */
 export * from './aim.ts';
 export * from './bend.ts';
+export * from './beneath.ts';
 export * from './bounds.ts';
 export * from './compensation.ts';
 export * from './comparisons.ts';

@@ -71,6 +71,8 @@ export interface SetScore<S> {
   readonly unevenness: number;
   /** The residual farthest from zero. */
   readonly worst: number;
+  /** All its strings together, N */
+  readonly total: number;
   /** True when the pull would break one of its strings. */
   readonly breaks: boolean;
 }
@@ -104,12 +106,14 @@ function score<S extends { readonly constructions: readonly Construction[] }>(
   let breaks = false;
   let squares = 0;
   let worst = 0;
+  let total = 0;
   strings.forEach((wanted, i) => {
     const construction = set.constructions[i];
     if (!construction) return;
     const pull = pullAtPitch({ ...wanted, construction });
     const residual = pull / wanted.tension - 1;
     residuals.push(residual);
+    total += pull;
     squares += residual * residual;
     if (Math.abs(residual) > Math.abs(worst)) worst = residual;
     breaks ||= strainState(strengthShare({ construction, tension: pull })) === 'broken';
@@ -119,6 +123,7 @@ function score<S extends { readonly constructions: readonly Construction[] }>(
     residuals,
     unevenness: Math.sqrt(squares / Math.max(1, strings.length)),
     worst,
+    total,
     breaks,
   };
 }

@@ -74,8 +74,9 @@ test('what is asked of all strings together is asked at the aim’s share', () =
 
 test('changing places is offered where it brings strings in, and nowhere else', () => {
   const any: State = { ...bass, aim: { ...bass.aim, kinds: 'any' } };
-  expect(judgements(any)).toEqual(['within', 'within', 'within', 'within']);
-  expect(changingPlaces(bass)).toBe('Let plain and wound change places, and none does.');
+  // The first keeps its kind: a plain string lies inside the band, if not surely so.
+  expect(judgements(any)).toEqual(['close to the edge', 'within', 'within', 'within']);
+  expect(changingPlaces(bass)).toBe('Let plain and wound change places, and only one does.');
   expect(changingPlaces(any)).toBe('');
   expect(changingPlaces(initialState)).toBe('');
 });

@@ -114,6 +114,9 @@ export const anyState: fc.Arbitrary<State> = fc.record({
     mode: fc.constantFrom('string', 'even'),
     factor: fc.oneof(fc.constant(1), within(limits.factor)),
     kinds: fc.constantFrom('keep', 'any'),
+    ceiling: fc.option(fc.oneof(fc.constant('now' as const), within(limits.ceiling)), {
+      nil: undefined,
+    }),
     weights: fc
       .record({ pull: anyWeight, push: anyWeight, travel: anyWeight })
       .filter(({ pull, push, travel }) => pull + push + travel > 0),

@@ -45,6 +45,7 @@ const elsewhere: State = {
     mode: 'even',
     factor: 0.777,
     kinds: 'any',
+    ceiling: 777.7,
     weights: { pull: 7, push: 8, travel: 9 },
   },
   bend: { fret: 17, rise: 333.3, shown: true },
@@ -61,6 +62,7 @@ const halfDigit: Readonly<Record<string, number>> = {
   gauge: 5e-3,
   unitWeight: 5e-8,
   factor: 5e-4,
+  ceiling: 5e-2,
   rise: 5e-2,
 };
 const DRAWN = 5e-7;

@@ -101,10 +101,10 @@ describe('planOf', () => {
     }
   });
 
-  it('keeps plain plain and wound wound, or takes whichever is nearer', () => {
+  it('keeps plain plain and wound wound unless they may change places', () => {
     const keep = between('redshank', 'curlew');
     const any: State = { ...keep, aim: { ...keep.aim, kinds: 'any' } };
-    const wanted = planOf(any).strings;
+    const free = planOf(any).strings;
     planOf(keep).strings.forEach((string, i) => {
       expect(string.pull?.gauge.kind).toBe(keep.mine.strings[i]?.kind);
       const asked = {
@@ -112,12 +112,16 @@ describe('planOf', () => {
         frequency: noteFrequency(string.note, keep.other.a4),
         tension: string.wanted,
       };
-      const best = bestMatch({ ...asked, drawer });
-      expect(wanted[i]?.pull?.gauge).toEqual(best && gaugeOf(best.construction));
+      const kind = keep.mine.strings[i]?.kind;
+      const best = bestMatch({ ...asked, drawer, kind });
+      expect(string.pull?.gauge).toEqual(best && gaugeOf(best.construction));
       const miss = (s: typeof string | undefined) => Math.abs(s?.difference ?? Infinity);
-      expect(miss(wanted[i])).toBeLessThanOrEqual(miss(string));
+      expect(miss(free[i])).toBeLessThanOrEqual(miss(string));
     });
-    expect(wanted.map((s) => s.pull?.gauge.kind)).not.toEqual(keep.mine.strings.map((s) => s.kind));
+    expect(free.map((s) => s.pull?.gauge.kind)).toEqual(keep.mine.strings.map((s) => s.kind));
+    const bass = between('redshank', 'godwit');
+    const basses = planOf({ ...bass, aim: { ...bass.aim, kinds: 'any' } }).strings;
+    expect(basses.map((s) => s.pull?.gauge.kind)).toEqual(['plain', 'wound', 'wound', 'wound']);
   });
 
   it('picks the string that comes nearest in push, or in a mix, and reckons as the physics does', () => {

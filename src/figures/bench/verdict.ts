@@ -1,5 +1,6 @@
 /** What the sheet says of a difference: of what the aim weighs, whatever is unfolded on the page. */
 import { aimedBends, type BentString } from '../../instrument/bends.ts';
+import { formatTotal } from '../../instrument/format.ts';
 import { judgedPulls } from '../../instrument/judged.ts';
 import { planOf, type Plan } from '../../instrument/plan.ts';
 import type { State } from '../../instrument/schema.ts';
@@ -85,8 +86,26 @@ export function changingPlaces(state: State): string {
 
 const nowhere = (plan: Plan): number => plan.strings.filter((s) => !s.pull).length;
 
+/** What a ceiling on all strings together does; empty without one. */
+function ceilingText(state: State): string {
+  const { ceiling, total } = planOf(state);
+  const { units, aim } = state;
+  if (!ceiling)
+    return aim.ceiling === 'now'
+      ? 'No more than now can’t be kept: what is on now isn’t entered.'
+      : '';
+  const most = formatTotal(ceiling.most, units);
+  return total <= ceiling.most * (1 + 1e-9)
+    ? `Together they pull ${formatTotal(total, units)}, no more than ${most}.`
+    : `${ceiling.fits ? 'What was set by hand pulls' : 'Even the lightest strings that can be had pull'} ${formatTotal(total, units)} together, more than ${most}.`;
+}
+
 /** A sentence or two for the whole sheet. */
 export function sheetVerdict(state: State): string {
+  return `${feltVerdict(state)} ${ceilingText(state)}`.trimEnd();
+}
+
+function feltVerdict(state: State): string {
   const missing = nowhere(planOf(state));
   if (missing > 0)
     return `No string of the drawer holds at ${missing === 1 ? 'one place' : `${missing} places`}.`;
