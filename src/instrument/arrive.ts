@@ -1,5 +1,6 @@
 /** What a page takes up: the device's memory, an address, another window's changes; and how a visit ends or is kept. */
 import { encode } from './link.ts';
+import { jobId, jobTail } from './job-tail.ts';
 import { decode } from './link-read.ts';
 import type { Page, Step } from './page.ts';
 import { differs, untried } from './own.ts';
@@ -49,6 +50,7 @@ function takeMemory(held: Page, remembered: string): void {
   readPast(held);
   listen(held);
   refill(held);
+  if (recall('job') !== undefined) void import('./book/keep-job.ts').then((m) => m.saveLeft());
   // What an earlier version, or a page that was left too soon, has not put in the book.
   if (!exampleOf(state.mine) && (current === undefined || recall('unshelved') !== undefined))
     bookkeep(held, current === undefined, false);
@@ -101,6 +103,7 @@ function stepOf(held: Page, { text, id }: Past): Step {
   };
   return {
     visiting: false,
+    tail: '',
     get state() {
       return read();
     },
@@ -223,13 +226,13 @@ export function readLink(held: Page, isFirst: boolean): void | Promise<void> {
 
 function takeLink(held: Page, isFirst: boolean): void {
   const text = window.location.hash.slice(1);
-  if (text === encode(held.settled)) return;
+  if (text === encode(held.settled) + held.tail) return;
   if (text === '') {
     if (held.unnamed) arrive(held, held.unnamed, isFirst);
     return;
   }
   const { state, notes } = decode(text, held.settled);
-  const arrived = state && arrive(held, asHere(held, state), isFirst);
+  const arrived = state && arrive(held, asHere(held, state), isFirst, jobTail(text));
   if ((arrived || !state) && notes.length > 0) held.notice = notes.join(' ');
 }
 
@@ -242,11 +245,12 @@ function asHere({ begun, own }: Page, state: State): State {
 }
 
 /** Takes a state up from an address; false when it is the one that stands. */
-function arrive(held: Page, state: State, isFirst: boolean): boolean {
-  if (encode(state) === encode(held.settled)) return false;
+function arrive(held: Page, state: State, isFirst: boolean, tail = ''): boolean {
+  if (encode(state) === encode(held.settled) && tail === held.tail) return false;
   const { own, begun } = held;
   // On a device that remembers nothing there is nothing to come back to.
-  const isVisit = canRemember() && showsOther(state, own) && (isOwn(own) || isOwn(state));
+  const isVisit =
+    tail !== '' || (canRemember() && showsOther(state, own) && (isOwn(own) || isOwn(state)));
   const isStep = begun || !isFirst;
   if (isVisit || held.visiting) {
     if (isStep) held.push();
@@ -256,9 +260,11 @@ function arrive(held: Page, state: State, isFirst: boolean): boolean {
     held.own = untried(state);
     held.keep();
   }
+  held.tail = tail;
   held.state = held.settled = state;
   held.wake();
   announce(held);
+  if (tail !== '') void openJob(held);
   return true;
 }
 
@@ -277,6 +283,7 @@ export function show(held: Page, next: State): void {
   held.address(settled, false);
   if (held.visiting || isOwn(own)) {
     held.push();
+    held.tail = '';
     held.visiting = showsOther(next, own);
   } else held.adopt(next);
   held.state = next;
@@ -303,6 +310,7 @@ function adoptVisit(held: Page, state: State): void {
 /** Ends a visit. */
 export function leaveVisit(held: Page): void {
   held.push();
+  held.tail = '';
   held.visiting = false;
   held.state = held.own;
   held.settle(true);
@@ -322,14 +330,15 @@ let timer: ReturnType<typeof setTimeout> | undefined;
 function shelve(held: Page, id: string, mine: Instrument): void {
   remember('unshelved', 'x');
   clearTimeout(timer);
-  timer = setTimeout(async () => {
+  const turn = setTimeout(async () => {
     // Where the book does not arrive, the next page puts it in.
     const book = await import('./book/keep-own.ts').catch(() => undefined);
     if (!book) return;
     const trouble = await book.keepOwn(id, mine);
-    if (trouble === undefined) forget('unshelved');
-    else held.notice ||= trouble;
+    if (trouble === undefined && timer === turn) forget('unshelved');
+    else held.notice ||= trouble ?? '';
   }, SOON);
+  timer = turn;
 }
 
 /** Puts an instrument away whose making was taken back. */
@@ -337,4 +346,77 @@ async function putAway(id: string): Promise<void> {
   clearTimeout(timer);
   const book = await import('./book/keep-own.ts').catch(() => undefined);
   await book?.putAwayOwn(id);
+}
+
+/** Jobs that a change on this page made; to undo the change puts them away. */
+const madeJobs = new Set<string>();
+let jobTimer: ReturnType<typeof setTimeout> | undefined;
+const theJobs = () => import('./book/keep-job.ts');
+
+/** Takes up the job that the address names or carries: its picks as they were made. */
+async function openJob(held: Page): Promise<void> {
+  const { tail, settled } = held;
+  const jobs = await theJobs().catch(() => undefined);
+  const found = await jobs?.jobAt(tail, settled);
+  // The reader was quicker.
+  if (held.tail !== tail || held.settled !== settled || held.state !== settled) return;
+  if (!found) {
+    // Of another device, or gone from the book: what the address shows is a visit all the same.
+    held.tail = '';
+    held.visiting = canRemember() && showsOther(settled, held.own);
+  } else held.state = held.settled = found;
+  held.address(held.settled, false);
+}
+
+/** Keeps what stands on the bench as a job, and goes on in that. */
+export async function keepAsJob(held: Page): Promise<void> {
+  const { tail, settled } = held;
+  held.push();
+  await newJob(held, tail, settled);
+}
+
+/** `tail` may carry a job that somebody sent, in which `sent` was set up. */
+async function newJob(held: Page, tail: string, sent: State): Promise<void> {
+  const id = newId();
+  madeJobs.add(id);
+  held.tail = `/j-${id}`;
+  held.visiting = true;
+  held.settle(true);
+  announce(held);
+  const { settled } = held;
+  const left = leave(id, settled);
+  const jobs = await theJobs().catch(() => undefined);
+  if (jobs) tellTrouble(held, left, await jobs.makeJob(id, settled, tail, sent));
+}
+
+/** After a change on the bench: what is open is kept as a job, or made one. `was` says what was open before. */
+export function saveJob(held: Page, was: string): void {
+  if (isGuest()) return;
+  const { tail, settled } = held;
+  const id = jobId(tail);
+  const before = jobId(was);
+  if (before !== undefined && before !== id && madeJobs.has(before))
+    void theJobs().then((jobs) => jobs.putAwayJob(before));
+  if (id !== undefined) {
+    const left = leave(id, settled);
+    clearTimeout(jobTimer);
+    jobTimer = setTimeout(async () => {
+      const jobs = await theJobs().catch(() => undefined);
+      if (jobs) tellTrouble(held, left, await jobs.saveJob(id, settled));
+    }, SOON);
+  } else if (tail === was && held.visiting)
+    void newJob(held, tail, held.past.at(-1)?.state ?? settled);
+}
+
+/** What is on its way into the book: the next page puts it there where this one is left too soon. */
+function leave(id: string, state: State): string {
+  const left = JSON.stringify({ id, text: encode(state) });
+  remember('job', left);
+  return left;
+}
+
+function tellTrouble(held: Page, left: string, trouble: string | undefined): void {
+  if (trouble !== undefined) held.notice ||= trouble;
+  // What was changed meanwhile is still on its way.
+  else if (recall('job') === left) forget('job');
 }

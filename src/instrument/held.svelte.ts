@@ -19,6 +19,8 @@ export class Held implements Page {
   /** The reader's own, with nothing tried on it. Nothing follows it: what changes it changes what is shown too. */
   own: State = initialState;
   visiting: boolean = $state.raw(false);
+  /** What the address says behind the state: which job it is of. Empty for none. */
+  tail: string = $state.raw('');
   past: readonly Step[] = $state.raw([]);
   future: readonly Step[] = $state.raw([]);
   notice: string = $state.raw('');
@@ -31,8 +33,8 @@ export class Held implements Page {
 
   /** One step of undo more, from what was settled last; with the reader's own before, where the step changes that. */
   push(own?: State): void {
-    const { settled: state, visiting } = this;
-    this.past = [...this.past.slice(-MOST_UNDO + 1), { state, visiting, own }];
+    const { settled: state, visiting, tail } = this;
+    this.past = [...this.past.slice(-MOST_UNDO + 1), { state, visiting, own, tail }];
     this.future = [];
   }
 
@@ -42,6 +44,7 @@ export class Held implements Page {
     const changes = differs(next, own);
     this.push(changes ? own : undefined);
     this.visiting = false;
+    this.tail = '';
     this.own = untried(next);
     this.keep();
     if (changes) this.bookkeep(visiting);
@@ -66,7 +69,7 @@ export class Held implements Page {
 
   address(state: State, push: boolean): void {
     const { history, location } = window;
-    const link = `#${encode(state)}`;
+    const link = `#${encode(state)}${this.tail}`;
     if (!push && location.hash === '') this.unnamed = undefined;
     // An entry that shows the reader's own will show it as it is then.
     const mark = this.visiting ? null : 'own';

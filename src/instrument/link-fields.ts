@@ -74,7 +74,7 @@ export class FieldReader {
     return fit === exact ? spelled : noteName(fit);
   }
 
-  private gauge(text: string): Gauge | undefined {
+  gauge(text: string): Gauge | undefined {
     const match =
       /^([pw])(\d{1,3}(?:\.\d+)?)(?:x(\d+(?:\.\d+)?)(?:d(\d+(?:\.\d+)?))?)?([abnf])?$/i.exec(text);
     if (!match) return undefined;

@@ -85,9 +85,9 @@ function unescaped(run: string): string {
 }
 
 /** Undoes what a messenger does to a text: escapes, line breaks, long dashes, quotes around it, a sentence's full stop. */
-function clean(text: string): string {
+export function clean(text: string, longest: number = LONGEST): string {
   return text
-    .slice(0, LONGEST)
+    .slice(0, longest)
     .replace(/(?:%[0-9a-f]{2})+/gi, unescaped)
     .replace(unseen, '')
     .replace(/[\u2010-\u2015\u2212]/g, '-')

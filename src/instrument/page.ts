@@ -5,6 +5,7 @@ import type { State } from './schema.ts';
 export interface Step {
   readonly state: State;
   readonly visiting: boolean;
+  readonly tail: string;
   /** The reader's own before, where the step changed that */
   readonly own?: State | undefined;
 }
@@ -14,6 +15,7 @@ export interface Page {
   settled: State;
   own: State;
   visiting: boolean;
+  tail: string;
   past: readonly Step[];
   notice: string;
   unnamed: State | undefined;

@@ -35,18 +35,19 @@ class Store extends Held {
 
   /**
    * Settles what is shown: one step of undo, and in the link. What it changes of the reader's own is remembered. An instrument
-   * that is changed during a visit becomes one of the reader's own.
+   * that is changed during a visit becomes one of the reader's own; what is changed of a job, or of what is to be strung, is kept as a job.
    */
   commit(): void {
-    const { settled: before, own, visiting } = this;
+    const { settled: before, own, visiting, tail } = this;
     if (this.state === before) return;
     // A drag that was given up, or that came back by itself, has changed nothing: to undo it would do nothing.
     if (moving.givenUp || encode(this.state) === encode(before)) {
       this.state = before;
       return;
     }
-    const { mine, units } = this.state;
-    if (!visiting || mine !== before.mine) this.adopt(this.state);
+    const { mine, other, units } = this.state;
+    const isJob = visiting && (tail || (mine === before.mine && other !== before.other));
+    if (!isJob && (!visiting || mine !== before.mine)) this.adopt(this.state);
     else {
       this.push();
       if (units !== before.units) {
@@ -55,6 +56,7 @@ class Store extends Held {
       }
     }
     this.settle();
+    if (isJob) void this.late((late) => late.saveJob(this, tail));
   }
 
   /** One change at once. */
@@ -105,19 +107,21 @@ class Store extends Held {
 
   async #readLink(isFirst: boolean): Promise<void> {
     const text = window.location.hash.slice(1);
-    if (text === encode(this.settled) || (isFirst && text === '')) return;
+    if (text === encode(this.settled) + this.tail || (isFirst && text === '')) return;
     await this.late((late) => late.readLink(this, isFirst));
   }
 
   #turn(from: 'past' | 'future', to: 'past' | 'future', words: string): void {
     const step = this[from].at(-1);
     if (!step) return;
-    const { state, visiting, own } = step;
+    const { state, visiting, own, tail } = step;
     // The step back to what is left here changes as much of the reader's own as this one does.
-    const here = { state: this.settled, visiting: this.visiting, own: own && this.own };
+    const was = this.tail;
+    const here = { state: this.settled, visiting: this.visiting, own: own && this.own, tail: was };
     this[from] = this[from].slice(0, -1);
     this[to] = [...this[to], here];
     this.visiting = visiting;
+    this.tail = tail;
     if (own) {
       this.own = untried(own);
       this.keep();
@@ -128,6 +132,7 @@ class Store extends Held {
     // The same words twice would be heard once.
     this.turned = this.turned === words ? `${words}\u00a0` : words;
     this.settle();
+    if (tail || was) void this.late((late) => late.saveJob(this, was));
   }
 
   #shortcut(event: KeyboardEvent): void {
