@@ -1,6 +1,7 @@
 /** A job as the book keeps it: made from what stands on the bench, and set up there again. */
 import '../bend-aims.ts';
 import '../link-now.ts';
+import '../own-picks.ts';
 import { gaugeOf } from '../drawer.ts';
 import { withPick } from '../edit.ts';
 import type { Family } from '../family-names.ts';
