@@ -57,7 +57,7 @@ function judged(
 
 /**
  * One standard deviation of how a bend compares with that of the reference string, relative. The reference is as unsure as what is
- * strung, which is near it in note and make; density and modulus, which shift both alike, are left out.
+ * strung, which is near it in note and make; density, modulus and make, which shift both alike, are left out.
  */
 function bendDoubts(
   { construction, speakingLength, frequency }: Pull,
@@ -68,7 +68,7 @@ function bendDoubts(
     speakingLength,
     frequency,
     bend: { fret, rise },
-    doubts: doubtsOf(construction),
+    doubts: doubtsOf(construction, 'one'),
   });
   const both = (of: typeof push): number => {
     if (!of) return 0;

@@ -10,6 +10,7 @@ import {
   type Construction,
   type Doubts,
 } from '../physics/index.ts';
+import { CORE_SPREAD } from './drawer.ts';
 import type { Pull } from './pulls.ts';
 
 /** What the bench takes for granted where the reader says nothing: half-widths, common practice at a workshop's bench. */
@@ -27,8 +28,11 @@ export const benchDoubts = {
 const isWire = (c: Construction): boolean =>
   c.kind === 'wound' || (c.kind === 'plain' && c.material === 'musicWire');
 
-/** Standard uncertainties of a string: its wires by their standard's tolerance, the rest as above. */
-export function doubtsOf(c: Construction): Doubts {
+/**
+ * Standard uncertainties of a string: its wires by their standard's tolerance, the rest as above, and a wound one's core by what makers
+ * do differently. Two strings of one make have that in common: in a comparison it is no doubt.
+ */
+export function doubtsOf(c: Construction, make: 'any' | 'one' = 'any'): Doubts {
   const { speakingLength, pitch, unitWeight, polymer } = benchDoubts;
   const set = { speakingLength: fromHalfWidth(speakingLength), pitch: fromHalfWidth(pitch) };
   const wire = (diameter: number): number => fromHalfWidth(wireTolerance(diameter) ?? 0);
@@ -42,20 +46,25 @@ export function doubtsOf(c: Construction): Doubts {
   const core = wire(c.core.diameter);
   // Each wrap's wire adds twice to the diameter over it.
   const wraps = layers(c).map((layer) => 2 * wire(layer.wire));
-  return { ...set, coreDiameter: core, diameter: Math.hypot(core, ...wraps) };
+  // The gauge is bought, the core isn't told: another make's leaves more or less room for the wrap.
+  const other = make === 'any' ? fromHalfWidth(CORE_SPREAD * c.core.diameter) : 0;
+  return { ...set, coreDiameter: Math.hypot(core, other), diameter: Math.hypot(core, ...wraps) };
 }
 
 /** Pull in N of a string with its standard uncertainty and what each cause adds. */
-export function pullEstimate({
-  construction,
-  speakingLength,
-  frequency,
-}: Pick<Pull, 'construction' | 'speakingLength' | 'frequency'>) {
+export function pullEstimate(
+  {
+    construction,
+    speakingLength,
+    frequency,
+  }: Pick<Pull, 'construction' | 'speakingLength' | 'frequency'>,
+  make: 'any' | 'one' = 'any',
+) {
   const { pull } = estimateString({
     construction,
     speakingLength,
     frequency,
-    doubts: doubtsOf(construction),
+    doubts: doubtsOf(construction, make),
   });
   if (!pull) throw new RangeError('pull is missing; permitted: a tuned string');
   return pull;
@@ -76,8 +85,8 @@ const stuffOf = (c: Construction): string | undefined =>
       : [c.core.material, ...c.wraps.map((wrap) => wrap.material)].join(' ');
 
 /**
- * One standard deviation of how two pulls compare, relative. What the density of their stuff leaves open shifts both alike where
- * it is the same stuff, and then is no doubt of the comparison.
+ * One standard deviation of how two pulls compare, relative. What the density of their stuff and the make leave open shifts both
+ * alike where it is the same stuff, and then is no doubt of the comparison.
  */
 export function comparisonDoubt(one: Pull, other: Pull): number {
   const alike =
@@ -86,7 +95,7 @@ export function comparisonDoubt(one: Pull, other: Pull): number {
 }
 
 function ownDoubt(pull: Pull, alike: boolean): number {
-  const { value, contributions } = pullEstimate(pull);
+  const { value, contributions } = pullEstimate(pull, alike ? 'one' : 'any');
   const { density, ...others } = contributions;
   return Math.hypot(alike ? 0 : density, ...Object.values(others)) / value;
 }

@@ -38,7 +38,7 @@ function responding(pull: Pull): Intoned | undefined {
   if (construction.kind !== 'measured')
     return { pull, response: responseOf({ construction, tension }), stiff: true };
   if (construction.axialStiffness === undefined) return undefined;
-  const stretch = axialStiffness(construction) / tension;
+  const stretch = axialStiffness(construction, tension) / tension;
   if (construction.bendingStiffness === undefined)
     return { pull, response: { stretch, endLength: 0 }, stiff: false };
   return { pull, response: responseOf({ construction, tension }), stiff: true };

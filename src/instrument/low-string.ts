@@ -77,7 +77,7 @@ function strung(pull: Pull, own: number): LowStrung {
     ? inharmonicity({
         speakingLength,
         tension,
-        bendingStiffness: bendingStiffness(construction),
+        bendingStiffness: bendingStiffness(construction, tension),
       })
     : undefined;
   // A bar has no partials to drift.

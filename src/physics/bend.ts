@@ -62,7 +62,7 @@ function frame({ construction, speakingLength, tension, at, ends = 'held' }: Fin
     shared += inRange('ends.beyondNut', ends.beyondNut, beyondRange);
     shared += inRange('ends.beyondSaddle', ends.beyondSaddle, beyondRange);
   }
-  const stiffness = axialStiffness(construction);
+  const stiffness = axialStiffness(construction, tension);
   return { a: at, b: speakingLength - at, tension, stiffness, shared };
 }
 

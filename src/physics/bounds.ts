@@ -14,6 +14,7 @@ import {
 } from './construction.ts';
 import { inRange } from './guard.ts';
 import { material, youngsModulus, type MaterialId } from './materials.ts';
+import { modulusUnderDoubt } from './under-pull.ts';
 
 /**
  * How far the linear density may lie from the model's value, as relative bounds (-0.05 is five per cent below):
@@ -60,8 +61,9 @@ export function bendingStiffnessBounds(
   inRange('coreSpread', coreSpread, { min: 0, max: 0.9 });
   if (c.kind === 'measured') return { low: 0, high: 0 };
   const core = bendingStiffness(c);
-  const { modulus } = material(wireOf(c).material);
-  const spread = modulus.tolerance / modulus.value;
+  const id = wireOf(c).material;
+  const { modulus } = material(id);
+  const spread = modulusUnderDoubt(id, 'vibrating') ?? modulus.tolerance / modulus.value;
   if (c.kind === 'plain') return { low: -spread, high: spread };
   const wraps = layers(c).map(
     ({ wire, inner, material: id }) =>

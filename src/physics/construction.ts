@@ -7,6 +7,7 @@
  */
 import { diameterRange, inPositive, inRange, linearDensityRange } from './guard.ts';
 import { material, youngsModulus, type MaterialId } from './materials.ts';
+import { modulusUnder } from './under-pull.ts';
 
 export interface PlainString {
   readonly kind: 'plain';
@@ -145,16 +146,22 @@ export function linearDensity(c: Construction, seat: WrapSeat = 'corners'): numb
 export const wireOf = (c: PlainString | WoundString) => (c.kind === 'plain' ? c : c.core);
 
 /**
- * Axial stiffness E A in N: of the wire, or of a wound string's core, since a close wrap gives like a spring.
- * Throws RangeError for a measured string that does not name it. Source: Hooke's law.
+ * Axial stiffness E A in N: of the wire, or of a wound string's core, since a close wrap gives like a spring. A polymer's grows with
+ * what it bears: give the pull in N for how it resists a little more stretch; without it, how it gives on its way up from slack.
+ * Throws RangeError for a measured string that does not name it. Source: Hooke's law; `modulusUnder`.
  */
-export function axialStiffness(c: Construction): number {
+export function axialStiffness(c: Construction, pull?: number): number {
   if (c.kind === 'measured') {
     if (c.axialStiffness === undefined)
       throw new RangeError('axialStiffness is missing; permitted: a measured string that names it');
     return inRange('axialStiffness', c.axialStiffness, { min: 0, open: true, unit: 'N' });
   }
-  return youngsModulus(wireOf(c)) * coreArea(c);
+  const area = coreArea(c);
+  const grown =
+    pull === undefined
+      ? undefined
+      : modulusUnder({ material: wireOf(c).material, stress: pull / area, asked: 'stretched' });
+  return (grown ?? youngsModulus(wireOf(c))) * area;
 }
 
 /** Of a round wire about a diameter, m⁴. Source: pi d⁴/64. */
@@ -163,11 +170,11 @@ export const circleSecondMoment = (diameter: number): number => (Math.PI / 64) *
 const HEX_SECOND_MOMENT = (5 * Math.sqrt(3)) / 144;
 
 /**
- * Bending stiffness E I in N m²: of the wire, or of a wound string's core alone; `bendingStiffnessBounds` says what its wraps may add.
- * Throws RangeError for a measured string that does not name it. Source: the second moment of a circle, pi d⁴/64, and of
- * a regular hexagon, 5 sqrt(3) s⁴/144.
+ * Bending stiffness E I in N m² of a string that vibrates: of the wire, or of a wound string's core alone; `bendingStiffnessBounds`
+ * says what its wraps may add. A polymer's grows with the pull in N; without it, the string lies slack. Source: the second moment of
+ * a circle, pi d⁴/64, and of a regular hexagon, 5 sqrt(3) s⁴/144; `modulusUnder`.
  */
-export function bendingStiffness(c: Construction): number {
+export function bendingStiffness(c: Construction, pull = 0): number {
   if (c.kind === 'measured') {
     if (c.bendingStiffness === undefined)
       throw new RangeError(
@@ -176,8 +183,9 @@ export function bendingStiffness(c: Construction): number {
     return inRange('bendingStiffness', c.bendingStiffness, { min: 0, unit: 'N m²' });
   }
   const wire = wireOf(c);
-  inRange(c.kind === 'plain' ? 'diameter' : 'core.diameter', wire.diameter, diameterRange);
+  const stress = pull / coreArea(c);
   const hex = c.kind === 'wound' && c.core.shape === 'hex';
   const moment = hex ? HEX_SECOND_MOMENT * wire.diameter ** 4 : circleSecondMoment(wire.diameter);
-  return youngsModulus(wire) * moment;
+  const grown = modulusUnder({ material: wire.material, stress, asked: 'vibrating' });
+  return (grown ?? youngsModulus(wire)) * moment;
 }

@@ -47,5 +47,5 @@ export function pluckGlide({
   const stretch = meanStretch(plucked);
   if (construction.kind === 'measured' && construction.axialStiffness === undefined)
     return undefined;
-  return 600 * Math.log2(1 + (axialStiffness(construction) / tension) * stretch);
+  return 600 * Math.log2(1 + (axialStiffness(construction, tension) / tension) * stretch);
 }

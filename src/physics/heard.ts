@@ -12,8 +12,10 @@ import {
   linearDensityRange,
   speakingLengthRange,
 } from './guard.ts';
-import { material, wireTolerance, youngsModulus, type MaterialId } from './materials.ts';
+import { material, youngsModulus, type MaterialId } from './materials.ts';
 import { fromHalfWidth, propagate, type Estimate } from './uncertainty.ts';
+import { modulusUnder, modulusUnderDoubt } from './under-pull.ts';
+import { wireTolerance } from './wire-tolerance.ts';
 
 /** Standard uncertainties of what goes in. What is not given counts as certain, but for the material's own. */
 export interface HeardDoubts {
@@ -55,8 +57,10 @@ const toneInputs = ({ fundamental, inharmonicity, speakingLength, doubts }: Hear
   speakingLength: { value: speakingLength, uncertainty: doubts.speakingLength ?? 0 },
 });
 
-const ownDoubt = ({ value, tolerance }: { value: number; tolerance: number }): number =>
-  fromHalfWidth(tolerance / value);
+function modulusDoubt(id: MaterialId): number {
+  const { value, tolerance } = material(id).modulus;
+  return fromHalfWidth(modulusUnderDoubt(id, 'vibrating') ?? tolerance / value);
+}
 
 type GaugeInput = 'fundamental' | 'inharmonicity' | 'speakingLength' | 'density' | 'modulus';
 
@@ -94,15 +98,18 @@ export function gaugeHeard({
   const inputs: Record<GaugeInput, Estimate> = {
     ...toneInputs(tone),
     density: { value: density.value, uncertainty: density.tolerance / Math.sqrt(3) },
-    modulus: { value: 1, uncertainty: tone.doubts.modulus ?? ownDoubt(modulus) },
+    modulus: { value: 1, uncertainty: tone.doubts.modulus ?? modulusDoubt(id) },
   };
   const diameterFor = (at: Record<GaugeInput, number>, young: number): number =>
     Math.sqrt((64 * at.density * at.inharmonicity) / (young * at.modulus)) *
     (at.speakingLength ** 2 * (at.fundamental / Math.PI));
   // Music wire's modulus goes by its diameter, in three bands: the band is found first and then stands.
   const values = { ...tone, density: density.value, modulus: 1 };
-  let young = modulus.value;
-  for (let i = 0; i < 3; i += 1)
+  // A polymer's goes by its stress, density times the square of twice length times pitch, which needs no diameter.
+  const stress = density.value * (2 * tone.speakingLength * tone.fundamental) ** 2;
+  const grown = modulusUnder({ material: id, stress, asked: 'vibrating' });
+  let young = grown ?? modulus.value;
+  for (let i = 0; i < 3 && grown === undefined; i += 1)
     young = youngsModulus({
       material: id,
       diameter: Math.min(diameterFor(values, young), diameterRange.max),
@@ -173,7 +180,7 @@ export function coreHeard({
 }): { readonly thinnest: Estimate; readonly thickest: Estimate } {
   inRange('bendingStiffness', heard.value, { min: 0, open: true, max: 1e3, unit: 'N m²' });
   inPositive('diameter', diameter, diameterRange);
-  const own = ownDoubt(material(core.material).modulus);
+  const own = modulusDoubt(core.material);
   const withCore = (flats: number): WoundString => ({
     kind: 'wound',
     diameter,

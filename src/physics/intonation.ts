@@ -59,8 +59,8 @@ export function responseOf({
 }): StringResponse {
   inRange('tension', tension, tensionRange);
   return {
-    stretch: axialStiffness(construction) / tension,
-    endLength: endLength({ bendingStiffness: bendingStiffness(construction), tension }),
+    stretch: axialStiffness(construction, tension) / tension,
+    endLength: endLength({ bendingStiffness: bendingStiffness(construction, tension), tension }),
   };
 }
 

@@ -3,8 +3,8 @@
  * `read` in a copy of the source, `second-hand` in a text that quotes it, `memory` recalled.
  */
 
-import { diameterRange, inPositive, inRange } from './guard.ts';
-import { INCH, THOUSANDTH } from './units.ts';
+import { diameterRange, inPositive } from './guard.ts';
+import { INCH } from './units.ts';
 
 export type SourceStatus = 'read' | 'second-hand' | 'memory';
 
@@ -21,7 +21,7 @@ export interface Constant {
 export interface Material {
   /** kg/m³ */
   readonly density: Constant;
-  /** Young's modulus, Pa; of music wire it depends on the diameter, see `youngsModulus` */
+  /** Young's modulus, Pa; of music wire it depends on the diameter, see `youngsModulus`; of a polymer also on its pull, see `modulusUnder` */
   readonly modulus: Constant;
   /** Tensile strength, Pa, where a wide range is all that is known; music wire has a table instead, in strength.ts */
   readonly strength?: Constant;
@@ -115,7 +115,8 @@ export const materials = {
   nylon: {
     family: 'polymer',
     density: { value: 1140, tolerance: 30, source: 'princeton-nylon', status: 'read' },
-    // A string of it is drawn, and stiffer than the bulk's 1.6 to 3.8 GPa; the range holds both.
+    // From slack up to pitch, over days. A string of it is drawn, and stiffer than the bulk's 1.6 to 3.8 GPa; the range holds both.
+    // Once it pulls it resists by more: see `modulusUnder`.
     modulus: {
       value: 5 * GPa,
       tolerance: 3.4 * GPa,
@@ -146,14 +147,6 @@ export function material(id: MaterialId): Material {
   return materials[id];
 }
 
-/** How much carbon steel grows with warmth, relative, 1/K. The range takes in what tables give for steels of all kinds. */
-export const steelExpansion: Constant = {
-  value: 11.5e-6,
-  tolerance: 1.5e-6,
-  source: 'expansion-table',
-  status: 'second-hand',
-};
-
 /** Music wire by diameter: the largest diameter of each band in m, and Young's modulus in Pa. Source: Shigley, table 10-5. */
 const musicWireBands = [
   { largest: 0.032 * INCH * (1 + 1e-9), modulus: 203.4 * GPa },
@@ -178,26 +171,4 @@ export function youngsModulus({
   const [thin, middle, thick] = musicWireBands;
   if (diameter <= thin.largest) return thin.modulus;
   return diameter <= middle.largest ? middle.modulus : thick.modulus;
-}
-
-/** Source id and status of the diameter tolerance in content/data/sources.yaml. */
-export const wireToleranceSource = { source: 'astm-a228', status: 'second-hand' } as const;
-
-/** Largest diameter of each band and the permitted variation either way, both in thousandths of an inch. */
-const a228Variation: readonly (readonly [number, number])[] = [
-  [10, 0.2],
-  [28, 0.3],
-  [63, 0.4],
-  [80, 0.5],
-  [250, 1],
-];
-
-/**
- * Permitted variation either way, in m, of the diameter of music wire of `diameter` m; undefined above 0.250 in.
- * Source: ASTM A228, as an industrial wire table quotes it.
- */
-export function wireTolerance(diameter: number): number | undefined {
-  const thou = inRange('diameter', diameter, diameterRange) / THOUSANDTH;
-  const band = a228Variation.find(([largest]) => thou <= largest * (1 + 1e-9));
-  return band && band[1] * THOUSANDTH;
 }

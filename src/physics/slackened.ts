@@ -7,7 +7,15 @@
  */
 import { axialStiffness, type Construction } from './construction.ts';
 import { inRange, tensionRange } from './guard.ts';
-import { steelExpansion } from './materials.ts';
+import type { Constant } from './materials.ts';
+
+/** How much carbon steel grows with warmth, relative, 1/K. The range takes in what tables give for steels of all kinds. */
+export const steelExpansion: Constant = {
+  value: 11.5e-6,
+  tolerance: 1.5e-6,
+  source: 'expansion-table',
+  status: 'second-hand',
+};
 
 export interface Slackened {
   /** N, what is left */
@@ -38,7 +46,7 @@ export function slackened({
   inRange('tension', tension, tensionRange);
   inRange('share', share, { min: -0.5, max: 0.5 });
   if (!stretches(construction)) return undefined;
-  const left = tension - axialStiffness(construction) * share;
+  const left = tension - axialStiffness(construction, tension) * share;
   return left > 0 ? { tension: left, cents: 600 * Math.log2(left / tension) } : undefined;
 }
 

@@ -34,7 +34,7 @@ function rate({ construction: c, speakingLength, tension }: OnBridge): number | 
   inPositive('speakingLength', speakingLength, speakingLengthRange);
   inPositive('tension', tension, tensionRange);
   if (c.kind === 'measured' && c.axialStiffness === undefined) return undefined;
-  return axialStiffness(c) / speakingLength;
+  return axialStiffness(c, tension) / speakingLength;
 }
 
 /**

@@ -8,6 +8,7 @@ import {
   axialStiffness,
   bendingStiffness,
   linearDensity,
+  wireOf,
   type Construction,
   type MeasuredString,
 } from './construction.ts';
@@ -18,6 +19,7 @@ import { inharmonicity } from './stiffness.ts';
 import { strengthShare } from './strength.ts';
 import { tension as tensionOf } from './tension.ts';
 import { strainAtPitch, thins } from './tuned.ts';
+import { modulusUnderDoubt, type Quickness } from './under-pull.ts';
 
 export interface Estimate {
   readonly value: number;
@@ -101,27 +103,36 @@ function moved(c: Construction, diameter: number, core: number): Construction {
   };
 }
 
-/** A moved string as if weighed and stretched on a bench, with its density and its modulus off by the given factors. */
-function bench(c: Construction, density: number, modulus: number): MeasuredString {
+/** A moved string as if weighed and stretched on a bench, with its density and its moduli off by the given factors. */
+function bench(
+  c: Construction,
+  { density, stretched, vibrating }: Record<'density' | Quickness, number>,
+  pull: number,
+): MeasuredString {
   const stiff = c.kind !== 'measured';
   return {
     kind: 'measured',
     diameter: c.diameter,
     linearDensity: linearDensity(c) * density,
     axialStiffness:
-      stiff || c.axialStiffness !== undefined ? axialStiffness(c) * modulus : undefined,
+      stiff || c.axialStiffness !== undefined ? axialStiffness(c, pull) * stretched : undefined,
     bendingStiffness:
-      stiff || c.bendingStiffness !== undefined ? bendingStiffness(c) * modulus : undefined,
+      stiff || c.bendingStiffness !== undefined ? bendingStiffness(c, pull) * vibrating : undefined,
   };
 }
 
-function materialDoubts(c: Construction): { density: number; modulus: number } {
-  if (c.kind === 'measured') return { density: 0, modulus: 0 };
+/** Relative standard uncertainties: of the density, of what a slack string is stretched with, and of what it resists with once it pulls. */
+function materialDoubts(c: Construction): Record<'density' | 'modulus' | Quickness, number> {
+  if (c.kind === 'measured') return { density: 0, modulus: 0, stretched: 0, vibrating: 0 };
   const bounds = linearDensityBounds(c);
-  const { modulus } = material(c.kind === 'plain' ? c.material : c.core.material);
+  const id = wireOf(c).material;
+  const { modulus } = material(id);
+  const slack = modulus.tolerance / modulus.value;
   return {
     density: fromHalfWidth((bounds.high - bounds.low) / 2),
-    modulus: fromHalfWidth(modulus.tolerance / modulus.value),
+    modulus: fromHalfWidth(slack),
+    stretched: fromHalfWidth(modulusUnderDoubt(id, 'stretched') ?? slack),
+    vibrating: fromHalfWidth(modulusUnderDoubt(id, 'vibrating') ?? slack),
   };
 }
 
@@ -144,29 +155,32 @@ export function estimateString({
   bend,
   doubts,
 }: StringAsked): Readonly<Record<StringQuantity, Estimated | undefined>> {
-  const { density, modulus } = materialDoubts(c);
+  const own = materialDoubts(c);
   const inputs: Record<Input, Estimate> = {
     diameter: { value: 0, uncertainty: doubts.diameter ?? 0 },
     coreDiameter: { value: 0, uncertainty: doubts.coreDiameter ?? 0 },
     speakingLength: { value: speakingLength, uncertainty: doubts.speakingLength ?? 0 },
     pitch: { value: 0, uncertainty: doubts.pitch ?? 0 },
     linearDensity: { value: 1, uncertainty: doubts.linearDensity ?? 0 },
-    density: { value: 1, uncertainty: density },
-    modulus: { value: 1, uncertainty: modulus },
+    density: { value: 1, uncertainty: own.density },
+    // In standard uncertainties: a polymer's three moduli, each doubted by its own, go up and down together.
+    modulus: { value: 0, uncertainty: 1 },
   };
   const state = (at: Record<Input, number>) => {
     const real = moved(c, at.diameter, at.coreDiameter);
-    const string = bench(real, at.density * at.linearDensity, at.modulus);
+    const factor = (of: 'modulus' | Quickness) => 1 + at.modulus * own[of];
+    const density = at.density * at.linearDensity;
     const slackPull = tensionOf({
       speakingLength: at.speakingLength,
       frequency: frequency * 2 ** (at.pitch / 1200),
-      linearDensity: string.linearDensity,
+      linearDensity: linearDensity(real) * density,
     });
-    const { axialStiffness: stiffness } = string;
-    const tension =
-      stiffness === undefined || !thins(c)
-        ? slackPull
-        : slackPull / (1 + strainAtPitch({ slackPull, stiffness }));
+    const tension = !thins(c)
+      ? slackPull
+      : slackPull /
+        (1 + strainAtPitch({ slackPull, stiffness: axialStiffness(real) * factor('modulus') }));
+    const [stretched, vibrating] = [factor('stretched'), factor('vibrating')];
+    const string = bench(real, { density, stretched, vibrating }, tension);
     return { real, string, tension, speakingLength: at.speakingLength };
   };
   const bent = (at: Record<Input, number>) => {
@@ -196,7 +210,9 @@ export function estimateString({
   const known = (f: (at: Record<Input, number>) => number | undefined): Estimated | undefined => {
     const nominal = Object.fromEntries(Object.entries(inputs).map(([k, v]) => [k, v.value]));
     if (f(nominal as Record<Input, number>) === undefined) return undefined;
-    return propagate((at) => f(at) ?? NaN, inputs);
+    const found = propagate((at) => f(at) ?? NaN, inputs);
+    // A core at the end of the strength table, say, may be thicker than the table goes.
+    return Number.isFinite(found.uncertainty) ? found : undefined;
   };
   const stiff = known(stiffnessOf);
   return {

@@ -145,7 +145,7 @@ describe('in words', () => {
   });
 
   it('says where the board ends', () => {
-    expect(obstacle(viewOf(withRise(on('turnstone'), 300)), 300)).toMatch(
+    expect(obstacle(viewOf(withRise(on('turnstone'), 400)), 400)).toMatch(
       /board ends here: \d+\scents/,
     );
     expect(obstacle(viewOf(on('redshank')), 200)).toBe('');

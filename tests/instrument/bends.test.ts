@@ -2,6 +2,7 @@ import { describe, expect, it } from 'vitest';
 
 import { bendsOf, shownBends } from '../../src/instrument/bends.ts';
 import { doubtsOf, pullEstimate } from '../../src/instrument/doubts.ts';
+import { CORE_SPREAD } from '../../src/instrument/drawer.ts';
 import { wantedBends } from '../../src/instrument/bend-aims.ts';
 import { planOf } from '../../src/instrument/plan.ts';
 import type { State } from '../../src/instrument/schema.ts';
@@ -155,8 +156,12 @@ describe('the plus-minus of a pull', () => {
       wraps: [{ material: 'nickelPlatedSteel' }],
     } as const;
     const { coreDiameter = NaN, diameter = NaN } = doubtsOf(wound);
-    expect(coreDiameter).toBe(fromHalfWidth(wireTolerance(wound.core.diameter) ?? NaN));
-    expect(diameter).toBeGreaterThan(coreDiameter);
+    // The gauge tells the diameter over the wrap; the core is the make's, which a gauge doesn't tell.
+    const wire = fromHalfWidth(wireTolerance(wound.core.diameter) ?? NaN);
+    const make = fromHalfWidth(CORE_SPREAD * wound.core.diameter);
+    expect(coreDiameter).toBeCloseTo(Math.hypot(wire, make), 12);
+    expect(diameter).toBeGreaterThan(wire);
+    expect(diameter).toBeLessThan(0.3 * coreDiameter);
     const weighed = { kind: 'measured', diameter: 1e-3, linearDensity: 4e-4 } as const;
     expect(doubtsOf(weighed).linearDensity).toBeCloseTo(0.02 / Math.sqrt(3), 12);
     expect(doubtsOf(weighed).diameter).toBeUndefined();

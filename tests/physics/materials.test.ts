@@ -4,10 +4,10 @@ import {
   isMaterialId,
   material,
   materials,
-  wireTolerance,
   youngsModulus,
   type MaterialId,
 } from '../../src/physics/materials.ts';
+import { wireTolerance } from '../../src/physics/wire-tolerance.ts';
 import { fromThousandths } from '../../src/physics/units.ts';
 import { expectRefused, notPositive } from './kit.ts';
 

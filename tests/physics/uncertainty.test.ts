@@ -4,7 +4,8 @@ import { expect, test } from 'vitest';
 import { reachable } from '../../src/physics/bend.ts';
 import { coreArea, linearDensity, type WoundString } from '../../src/physics/construction.ts';
 import { stoppedLength } from '../../src/physics/frets.ts';
-import { materials, wireTolerance } from '../../src/physics/materials.ts';
+import { materials } from '../../src/physics/materials.ts';
+import { wireTolerance } from '../../src/physics/wire-tolerance.ts';
 import { strengthShare } from '../../src/physics/strength.ts';
 import { tension } from '../../src/physics/tension.ts';
 import {

@@ -1,7 +1,7 @@
 /**
  * A string bent at its middle, its ends held.
  * Source: D. R. Grimes, PLoS ONE 9(7) e102088 (2014), doi:10.1371/journal.pone.0102088. Status: abstract read, the two formulas
- * second-hand and derived again: f = (1/2L) sqrt((EA + cos(th)(T - EA))/mu), F = 2 (T + EA (1 - cos th)/cos th) sin th.
+ * second-hand and derived again, fitted moduli second-hand, as a public program quotes them: f = (1/2L) sqrt((EA + cos(th)(T - EA))/mu), F = 2 (T + EA (1 - cos th)/cos th) sin th.
  */
 import { describe, expect, test } from 'vitest';
 
@@ -51,4 +51,35 @@ describe.each(angles)('bent by %d rad', (angle) => {
 test('at half a degree the cents are (600/ln 2)(EA/T - 1) th²/2, within 2 %', () => {
   const angle = (0.5 * Math.PI) / 180;
   within(bent(angle).rise, ((600 / Math.LN2) * (stiffness / tension - 1) * angle ** 2) / 2, 0.02);
+});
+
+describe('measured bends of plain steel strings, fitted as if both ends were held', () => {
+  // Young's modulus, GPa, lowest and highest over a set.
+  test.each([188.4, 177.6])('%d GPa: so soft is wire that shares its stretch', (fitted) => {
+    const held = (fitted * 1e9 * Math.PI * wire.diameter ** 2) / 4;
+    const rise = bend({
+      construction: {
+        kind: 'measured',
+        diameter: wire.diameter,
+        linearDensity: density,
+        axialStiffness: held,
+      },
+      ...{ speakingLength, tension, at },
+      travel: 0.02,
+    }).rise;
+    const sliding = (beyond: number) =>
+      bend({
+        construction: wire,
+        ...{ speakingLength, tension, at },
+        travel: 0.02,
+        ends: { beyondNut: beyond / 2, beyondSaddle: beyond / 2 },
+      }).rise;
+    // A guitar has 3 to 15 cm beyond nut and saddle together.
+    expect(sliding(0.03)).toBeGreaterThan(rise);
+    expect(sliding(0.15)).toBeLessThan(rise);
+  });
+
+  test('no wire of the table is as soft: held ends alone would not explain it', () => {
+    expect(stiffness / ((Math.PI / 4) * wire.diameter ** 2) / 1e9).toBeGreaterThan(188.4 * 1.05);
+  });
 });

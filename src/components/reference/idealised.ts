@@ -4,7 +4,7 @@
  */
 import { drawer } from '../../instrument/drawer.ts';
 import { families } from '../../instrument/families.ts';
-import { pullEstimate } from '../../instrument/doubts.ts';
+import { doubtsOf, pullEstimate } from '../../instrument/doubts.ts';
 import { pullsOf, type Pull } from '../../instrument/pulls.ts';
 import { initialState } from '../../instrument/workshop.ts';
 import {
@@ -13,6 +13,7 @@ import {
   bendingStiffness,
   centsOfPartial,
   endLength,
+  estimateString,
   fromMillimetres,
   inharmonicity,
   linearDensity,
@@ -89,7 +90,7 @@ export function withWrap(id: MaterialId): Range {
 export const plating =
   materials.nickelPlatedSteel.density.tolerance / materials.nickelPlatedSteel.density.value;
 
-const stiffnessOf = (p: Pull): number => bendingStiffness(p.construction);
+const stiffnessOf = (p: Pull): number => bendingStiffness(p.construction, p.tension);
 const inharmonicityOf = (p: Pull): number =>
   inharmonicity({
     speakingLength: p.speakingLength,
@@ -153,3 +154,24 @@ export function uncertaintyOfPull() {
     pitch: share(pull.contributions.pitch),
   };
 }
+
+const lowest = pulls.at(-1);
+if (lowest?.construction.kind !== 'wound') throw new RangeError('the example has no wound string');
+
+/** What a core of another make does to the example's lowest string, relative, as a standard uncertainty; see `CORE_SPREAD`. */
+export const otherMake = (() => {
+  const { construction, speakingLength, frequency } = lowest;
+  const bend = { fret: 12, rise: 100 };
+  const made = estimateString({
+    ...{ construction, speakingLength, frequency, bend },
+    doubts: doubtsOf(construction),
+  });
+  const share = (of: (typeof made)['pull']): number =>
+    of ? of.contributions.coreDiameter / of.value : NaN;
+  return {
+    pull: share(made.pull),
+    travel: share(made.travel),
+    push: share(made.push),
+    breaking: share(made.share),
+  };
+})();

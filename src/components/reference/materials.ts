@@ -13,6 +13,7 @@ import {
   STANDARD_GRAVITY,
   steelExpansion,
   strengthSource,
+  underPull,
   wireTolerance,
   wireToleranceSource,
   type Constant,
@@ -55,6 +56,24 @@ export const materialLines: readonly MaterialLine[] = Object.entries<Material>(m
     density: entry(m.density, 1, 0),
     modulus: entry(m.modulus, 1e9, 1),
     strength: m.strength && entry(m.strength, 1e6, 0),
+  }),
+);
+
+export interface UnderPullLine {
+  readonly name: string;
+  /** What is asked of the string */
+  readonly asked: string;
+  readonly atRest: Entry;
+  readonly growth: Entry;
+}
+
+/** The moduli that grow with the pull: stretched a little further, and swinging. */
+export const underPullLines: readonly UnderPullLine[] = underPull.map(
+  ({ material, asked, modulus: { atRest, growth } }) => ({
+    name: materialNames[material],
+    asked: asked === 'stretched' ? 'stretched, within minutes' : 'sounding',
+    atRest: entry(atRest, 1e9, 1),
+    growth: entry(growth, 1, 0),
   }),
 );
 

@@ -12,13 +12,17 @@ import {
   centsOfPartial,
   fromInches,
   fromMillimetres,
+  fromThousandths,
   inharmonicity,
   linearDensity,
+  materials,
   minimumStrength,
   noteFrequency,
   pullAtPitch,
+  responseOf,
   stoppedLength,
   tension,
+  thousandths,
   type Construction,
 } from '../../physics/index.ts';
 
@@ -70,7 +74,7 @@ function inharmonicityOf({ construction, speakingLength, frequency, stiffness }:
   return inharmonicity({
     speakingLength,
     tension: pull,
-    bendingStiffness: stiffness ?? bendingStiffness(construction),
+    bendingStiffness: stiffness ?? bendingStiffness(construction, pull),
   });
 }
 
@@ -147,12 +151,94 @@ const nylonFirst = {
   frequency: noteFrequency('E4'),
 };
 
+/** Wound strings of other guitars, whose gauge and length aren't told: a common gauge on 25.5 in is assumed. */
+function elsewhereRow(
+  note: string,
+  gauge: number,
+  millionths: number,
+  guitar: 'steel' | 'electric' = 'steel',
+): Beside {
+  const family = guitar === 'steel' ? ({ family: 'acoustic, phosphor bronze' } as const) : {};
+  const construction = constructionOf({ kind: 'wound', gauge, ...family });
+  const frequency = noteFrequency(note);
+  const modelled =
+    inharmonicityOf({ construction, speakingLength: fromInches(25.5), frequency }) / MILLIONTH;
+  const { low, high } = bendingStiffnessBounds(construction, CORE_SPREAD);
+  return {
+    what: `Inharmonicity of the ${note} string of ${guitar === 'steel' ? 'another steel guitar' : 'electric guitars'}, open`,
+    source: guitar === 'steel' ? 'jarvelainen-2006' : 'barbancho-2012',
+    unit: B,
+    measured: millionths,
+    modelled,
+    reach: { low: modelled * (1 + low), high: modelled * (1 + high) },
+    digits: 0,
+    why: `Gauge, length and core aren’t told where it was read; a wound ${gauge} on 25.5 in is assumed.`,
+  };
+}
+
+/** A plain nylon string on 650 mm whose stretch constant was measured: mean of three sets, with half of their spread. */
+function stretchedRow(
+  order: string,
+  note: string,
+  gauge: number,
+  kappa: number,
+  doubt: number,
+): Beside {
+  const construction = constructionOf({ kind: 'plain', gauge, family: 'classical, nylon' });
+  const at = { construction, speakingLength: fromMillimetres(650) };
+  const pull = pullAtPitch({ ...at, frequency: noteFrequency(note) * 2 ** (-2 / 12) });
+  return {
+    what: `How a nylon guitar’s ${order} string takes stretch: change of pull over change of length, both as shares`,
+    source: 'anderson-beausoleil-2024',
+    unit: '',
+    measured: kappa,
+    doubt,
+    modelled: responseOf({ construction, tension: pull }).stretch,
+    digits: 0,
+    why: 'Nylon’s modulus grows with its stress; the line through these strings is the model’s, so that this row shows its fit and no more. With one modulus for all, the first string came out 45 % too soft.',
+  };
+}
+
+/** Bending stiffness of a nylon string that sounds, in millionths of N m²: of the string that pulls as hard. */
+function bendingRow(note: string, diameter: number, measured: number): Beside {
+  const construction = { kind: 'plain', diameter, material: 'nylon' } as const;
+  const pull = pullAtPitch({
+    construction,
+    speakingLength: fromMillimetres(650),
+    frequency: noteFrequency(note),
+  });
+  return {
+    what: `Bending stiffness of a nylon guitar’s ${note} string while it sounds`,
+    source: 'woodhouse-2004-strings',
+    unit: 'millionths of N m²',
+    measured,
+    modelled: bendingStiffness(construction, pull) / MILLIONTH,
+    digits: 0,
+    why: `Its diameter isn’t told: the one that pulls as hard is assumed, ${thousandths(diameter).toFixed(1)} thousandths. The law was found on strings of harps.`,
+  };
+}
+
 /** All rows, in the order of the page. */
 export const beside: readonly Beside[] = [
   ...firstRows,
   ...recordedStrings.strings.map(recordedRow),
   bassRow(12, 10),
   bassRow(21, 6),
+  elsewhereRow('D3', 32, 50),
+  elsewhereRow('A2', 42, 66),
+  elsewhereRow('E2', 53, 108),
+  elsewhereRow('E2', 46, 156, 'electric'),
+  {
+    what: 'Young’s modulus that fits measured bends of plain steel strings',
+    source: 'grimes-2014',
+    unit: 'GPa',
+    // From 177.6 to 188.4 over the gauges of a set.
+    measured: 183,
+    doubt: 3.1,
+    modelled: materials.musicWire.modulus.value / 1e9,
+    digits: 0,
+    why: 'Fitted as if nut and saddle held the string. One that slides over them shares its stretch with what lies beyond, and looks softer: 5 to 10 cm on 25.5 in would do it. The model takes those lengths where they are given.',
+  },
   {
     what: 'Strength of music wire of 0.56 mm',
     source: 'sinha-levinson',
@@ -165,13 +251,18 @@ export const beside: readonly Beside[] = [
   },
   {
     what: 'Pull of a classical guitar’s first string of nylon',
-    source: 'woodhouse-2004',
+    source: 'woodhouse-2004-strings',
     unit: 'N',
     measured: 70.3,
     modelled: pullAtPitch(nylonFirst),
     digits: 1,
-    why: 'Its diameter isn’t told; a 28 is assumed, thinned by its stretch. A 26.3 would pull the same. The value is recalled, not read.',
+    why: 'Its diameter isn’t told; a 28 is assumed, thinned by its stretch. A 26.3 would pull the same.',
   },
+  bendingRow('E4', fromThousandths(26.3), 130),
+  bendingRow('B3', fromThousandths(30.5), 160),
+  stretchedRow('first', 'E4', 28, 49.6, 2.6),
+  stretchedRow('second', 'B3', 32, 56.5, 9.7),
+  stretchedRow('third', 'G3', 40, 58.8, 1.4),
 ];
 
 /** By how much the model differs, relative to what was measured. */

@@ -75,7 +75,7 @@ function sheet(): readonly string[] {
   const { tension } = tuned(construction, STANDARD, 'G3');
   if (construction.kind !== 'wound') return [];
   const over = (Math.PI / 4) * construction.diameter ** 2;
-  const modulus = axialStiffness(construction) / coreArea(construction);
+  const modulus = axialStiffness(construction, tension) / coreArea(construction);
   const more = 2 ** (TONE / 600) - 1;
   const strain = (more * tension) / (modulus * over);
   const y = STANDARD * Math.sqrt(strain / 2);

@@ -20,7 +20,11 @@ function inHand({ mine, trial }: State): Pull {
 
 /** Throws RangeError, as the module does, where nobody has said how stiff the string is. */
 const coefficient = ({ construction, speakingLength, tension }: Pull): number =>
-  inharmonicity({ speakingLength, tension, bendingStiffness: bendingStiffness(construction) });
+  inharmonicity({
+    speakingLength,
+    tension,
+    bendingStiffness: bendingStiffness(construction, tension),
+  });
 
 const cents = (s: State, partial: number): number =>
   centsOfPartial({ inharmonicity: coefficient(inHand(s)), partial });
@@ -50,7 +54,7 @@ const changes: readonly { id: string; label: string; factor: number }[] = [
 function sheet(): { readonly lines: readonly string[]; readonly right: string } {
   const pull = strung(plain(17), 'G3');
   const { construction, tension, speakingLength } = pull;
-  const bending = bendingStiffness(construction);
+  const bending = bendingStiffness(construction, tension);
   const b = coefficient(pull);
   const n = 12;
   const wrong = 1 + b * n * n;

@@ -81,6 +81,6 @@ export function toneOf({ construction, speakingLength, tension, linearDensity }:
     speakingLength,
     tension,
     linearDensity,
-    bendingStiffness: known ? bendingStiffness(construction) : 0,
+    bendingStiffness: known ? bendingStiffness(construction, tension) : 0,
   };
 }

@@ -40,7 +40,7 @@ function drift(p: Pull | undefined): string {
   const b = inharmonicity({
     speakingLength,
     tension,
-    bendingStiffness: bendingStiffness(construction),
+    bendingStiffness: bendingStiffness(construction, tension),
   });
   return `${centsOfPartial({ inharmonicity: b, partial: 10 }).toFixed(1)}\u00a0cents`;
 }

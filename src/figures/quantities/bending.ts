@@ -17,8 +17,8 @@ import {
   fromInches,
   INCH,
   linearDensity,
-  material,
   millimetres,
+  modulusUnderDoubt,
 } from '../../physics/index.ts';
 import { stringsApart, viewOf } from '../kit/bend/bent.ts';
 import { formatTravel } from '../kit/bend/words.ts';
@@ -95,7 +95,7 @@ function smallSlope(s: State) {
   const a = pull.speakingLength * 2 ** (-fret / 12);
   const b = pull.speakingLength - a;
   const more = 2 ** (rise / 600) - 1;
-  const stiffness = pushed ? axialStiffness(pull.construction) : NaN;
+  const stiffness = pushed ? axialStiffness(pull.construction, pull.tension) : NaN;
   return { a, b, more, stiffness, y: Math.sqrt((2 * a * b * more * pull.tension) / stiffness) };
 }
 const shown = (value: number, digits: number): string =>
@@ -133,15 +133,14 @@ const nylonTreble = constructionOf({ kind: 'plain', gauge: 28, family: 'classica
 const nylon = toneOn(tuned(nylonTreble, STANDARD, 'E4'));
 /** Travel in m of the same bend with nylon as soft (-1) or as stiff (1) as its range goes: a stiffer one needs less. */
 function nylonAs(side: -1 | 1): number {
-  const { value, tolerance } = material('nylon').modulus;
-  const young = value - side * tolerance;
+  const doubt = modulusUnderDoubt('nylon', 'stretched') ?? NaN;
   const pull = tuned(nylonTreble, STANDARD, 'E4');
   // Its stretch at pitch changes the pull a little; that is left out here.
   const as = {
     kind: 'measured',
     diameter: nylonTreble.diameter,
     linearDensity: linearDensity(nylonTreble),
-    axialStiffness: (axialStiffness(nylonTreble) * young) / value,
+    axialStiffness: axialStiffness(nylonTreble, pull.tension) * (1 - side * doubt),
   } as const;
   return toneOn({ ...pull, construction: as }).travel;
 }

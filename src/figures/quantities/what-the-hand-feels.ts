@@ -71,7 +71,7 @@ const live: Readonly<Record<string, Quantity>> = {
     if (!stretchKnown({ construction })) return UNKNOWN;
     // Twice the millimetre squared over the length squared is the strain in the middle.
     const strain = (2 * ASIDE ** 2) / speakingLength ** 2;
-    return formatShare((axialStiffness(construction) * strain) / tension, 2);
+    return formatShare((axialStiffness(construction, tension) * strain) / tension, 2);
   },
 };
 

@@ -88,8 +88,8 @@ export interface Row {
   readonly fence: number | undefined;
 }
 
-const stiffnessOf = (c: Construction): number | undefined =>
-  c.kind === 'measured' && c.bendingStiffness === undefined ? undefined : bendingStiffness(c);
+const stiffnessOf = (c: Construction, pull: number): number | undefined =>
+  c.kind === 'measured' && c.bendingStiffness === undefined ? undefined : bendingStiffness(c, pull);
 
 /**
  * The drawer's gauges on the map, from thick to thin, one beyond each edge. Between them lines are drawn straight.
@@ -97,7 +97,7 @@ const stiffnessOf = (c: Construction): number | undefined =>
  */
 export function rowsOf({ own }: Pick<LowString, 'own'>, map: MapFrame): readonly Row[] {
   const { kind, family } = own.gauge;
-  const ownStiffness = stiffnessOf(own.construction);
+  const ownStiffness = stiffnessOf(own.construction, own.tension);
   const gauges = [...drawerOf(family).gauges[kind]].reverse();
   const inside = (g: number | undefined): boolean => {
     if (g === undefined) return false;
@@ -110,9 +110,9 @@ export function rowsOf({ own }: Pick<LowString, 'own'>, map: MapFrame): readonly
       const spec: Gauge = family ? { kind, gauge, family } : { kind, gauge };
       const construction = constructionOf(spec);
       const density = linearDensity(construction);
-      const stiffness = stiffnessOf(construction);
       const strength = minimumCoreStrength(construction);
       const mass = density / own.linearDensity;
+      const stiffness = stiffnessOf(construction, own.tension * mass);
       return {
         gauge,
         y: yOf(map, gauge),

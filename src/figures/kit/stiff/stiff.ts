@@ -65,7 +65,7 @@ const isString = ({ inharmonicity: b }: Stiffness): boolean => b <= MOST_INHARMO
 export function ownStiffness(pull: Pull): Stiffness | undefined {
   const { construction: c } = pull;
   if (c.kind === 'measured' && c.bendingStiffness === undefined) return undefined;
-  const own = stiffnessOf(pull, bendingStiffness(c));
+  const own = stiffnessOf(pull, bendingStiffness(c, pull.tension));
   return isString(own) ? own : undefined;
 }
 

@@ -67,7 +67,7 @@ export function clamped(pull: Pull, fret: number): Clamped {
   }
   if (fret === 0) return { ...plain, frequency: tempered, sharp: 0, stretched: 0 };
   const action = { ...actionOf(pull), fingerBehind: padBehind(speakingLength, fret), fret };
-  const stretch = axialStiffness(construction) / tension;
+  const stretch = axialStiffness(construction, tension) / tension;
   const { total } = fretError({ ...action, response: { stretch, endLength: 0 } });
   return {
     ...plain,
