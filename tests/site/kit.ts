@@ -26,7 +26,8 @@ const unneeded = [
   ...['NetworkTimeServiceQuerying', 'AimEnabled', 'PreconnectToSearch'],
 ];
 
-export function launch(): Promise<Browser> {
+/** `more`: what else the browser is told when it is started */
+export function launch(more: readonly string[] = []): Promise<Browser> {
   const executablePath = findBrowser();
   return chromium.launch({
     ...(executablePath && { executablePath }),
@@ -42,6 +43,7 @@ export function launch(): Promise<Browser> {
       '--disable-component-update',
       '--disable-sync',
       `--disable-features=${unneeded.join(',')}`,
+      ...more,
     ],
   });
 }

@@ -22,6 +22,8 @@ export interface LabString {
   readonly tension: Estimate;
   /** N m², 0 where it is not known */
   readonly bendingStiffness: number;
+  /** B at pitch; undefined where its stiffness is not known */
+  readonly inharmonicity: Estimate | undefined;
   /** N, where it is known */
   readonly axialStiffness: number | undefined;
   /** N that it may break at, at the least; where it is known */
@@ -46,6 +48,7 @@ export function labString(instrument: Instrument, index: number): LabString {
     tension: told.pull ?? { value: pull.tension, uncertainty: 0 },
     bendingStiffness:
       known || construction.bendingStiffness !== undefined ? bendingStiffness(construction) : 0,
+    inharmonicity: told.inharmonicity,
     axialStiffness:
       known || construction.axialStiffness !== undefined ? axialStiffness(construction) : undefined,
     strength: pull.share ? pull.tension / pull.share : undefined,

@@ -4,7 +4,6 @@ import { formatGauge, spokenNote } from '../../../instrument/format.ts';
 import type { LabString } from '../kit/strings.ts';
 import {
   cents,
-  inharmonicity,
   millimetres,
   thousandths,
   type Estimate,
@@ -35,16 +34,6 @@ export interface Tone {
 /** Cents of what sounds above the string's own note: a tuner hears the first partial. */
 export const centsOff = ({ fundamental, inharmonicity: b }: Tone, target: number): number =>
   cents(target, fundamental.value * Math.sqrt(1 + b.value));
-
-/** B of the string as the model has it, with a doubt of its own; undefined where its stiffness is not known. */
-export function predictedStiffness({ pull, bendingStiffness }: LabString): number | undefined {
-  if (bendingStiffness === 0) return undefined;
-  return inharmonicity({
-    speakingLength: pull.speakingLength,
-    tension: pull.tension,
-    bendingStiffness,
-  });
-}
 
 const doubtsOf = ({ fundamental, inharmonicity: b }: Tone) => ({
   fundamental: fundamental.uncertainty,

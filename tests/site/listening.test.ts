@@ -1,0 +1,111 @@
+/** The listening lab with a microphone that hears a made pluck again and again, with none, and with files of all kinds. */
+import { mkdtempSync, rmSync, writeFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import type { Browser } from 'playwright-core';
+import { afterAll, expect, inject, test } from 'vitest';
+
+import { sound } from '../physics/plucked.ts';
+import { browser } from './browser.ts';
+import { comeTo, launch, open, phone, type Visit } from './kit.ts';
+
+const RATE = 48_000;
+/** What the microphone hears: f0 in Hz and B, of a string that Redshank's first one is taken for */
+const heard = { fundamental: 329.2, inharmonicity: 2.15e-5 };
+const folder = mkdtempSync(join(tmpdir(), 'speaking-length-sounds-'));
+afterAll(() => rmSync(folder, { recursive: true }));
+
+/** A WAV file of 16 bits. */
+function wav(samples: Float64Array | Float32Array): Buffer {
+  const file = Buffer.alloc(44 + 2 * samples.length);
+  file.write('RIFF', 0);
+  file.writeUInt32LE(36 + 2 * samples.length, 4);
+  file.write('WAVEfmt ', 8);
+  file.writeUInt32LE(16, 16);
+  file.writeUInt16LE(1, 20);
+  file.writeUInt16LE(1, 22);
+  file.writeUInt32LE(RATE, 24);
+  file.writeUInt32LE(2 * RATE, 28);
+  file.writeUInt16LE(2, 32);
+  file.writeUInt16LE(16, 34);
+  file.write('data', 36);
+  file.writeUInt32LE(2 * samples.length, 40);
+  samples.forEach((x, i) =>
+    file.writeInt16LE(Math.round(32_000 * Math.max(-1, Math.min(1, x))), 44 + 2 * i),
+  );
+  return file;
+}
+
+/** Half a second of room, then a pluck. */
+function plucked(): Float64Array {
+  const { samples } = sound({ ...heard, seconds: 2, peak: 0.6 }, 5);
+  const whole = new Float64Array(RATE / 2 + samples.length);
+  for (let i = 0; i < whole.length; i += 1) whole[i] = 2e-4 * Math.sin(7.1 * i);
+  whole.set(samples, RATE / 2);
+  return whole;
+}
+
+async function lab(of: Browser, microphone: boolean): Promise<Visit> {
+  const visit = await open(of, `${inject('origin')}labs/listen/`, { viewport: phone });
+  if (microphone) await visit.page.context().grantPermissions(['microphone']);
+  await comeTo(visit.page, '.lab-readings');
+  await visit.page.getByRole('button', { name: 'Begin the readings' }).click();
+  await visit.page.getByRole('button', { name: 'Listen with the microphone' }).waitFor();
+  return visit;
+}
+
+test('a microphone that hears plucks: pitch, B and gauge, kept, and still there after a reload', async () => {
+  const path = join(folder, 'pluck.wav');
+  writeFileSync(path, wav(plucked()));
+  const own = await launch([
+    '--use-fake-device-for-media-stream',
+    // A browser without windows has nobody to ask.
+    '--use-fake-ui-for-media-stream',
+    `--use-file-for-fake-audio-capture=${path}`,
+  ]);
+  const { page, problems } = await lab(own, true);
+  const readings = page.locator('.lab-readings');
+  await readings.getByRole('button', { name: 'Listen with the microphone' }).click();
+  await expect
+    .poll(() => readings.locator('ol li').count(), { timeout: 30_000 })
+    .toBeGreaterThan(1);
+  await readings.getByRole('button', { name: 'Stop listening' }).click();
+  const text = await readings.innerText();
+  const [, pitch] = /([\d.]+)\s±\s[\d.]+\sHz, [\d.]+\scents below/.exec(text) ?? [];
+  expect(Math.abs(1200 * Math.log2(Number(pitch) / heard.fundamental))).toBeLessThan(0.6);
+  const [, b] = /B = ([\d.]+)\s±/.exec(text) ?? [];
+  expect(Math.abs(Number(b) / (1e6 * heard.inharmonicity) - 1)).toBeLessThan(0.05);
+  expect(text).toMatch(/The wire sounds 1\d\.\d+\s±\s0\.\d+\sthousandths/);
+  expect(await readings.locator('[data-partial]').count()).toBeGreaterThan(8);
+  expect(problems).toEqual([]);
+  await page.reload();
+  await comeTo(page, '.lab-readings');
+  await expect.poll(() => readings.locator('ol li').count()).toBeGreaterThan(1);
+  await own.close();
+});
+
+test('without a microphone: a word that says what to do, a made-up pluck, and files, good and bad', async () => {
+  const { page, close } = await lab(browser, false);
+  const readings = page.locator('.lab-readings');
+  const says = (what: RegExp) =>
+    expect.poll(() => readings.innerText(), { timeout: 20_000 }).toMatch(what);
+  await readings.getByRole('button', { name: 'Listen with the microphone' }).click();
+  await says(/open a sound file instead/i);
+
+  await readings.getByRole('button', { name: 'Try a made-up pluck' }).click();
+  await says(/made-up pluck of the model’s own string. It isn’t kept/);
+  expect(await readings.locator('ol li').count()).toBe(0);
+
+  const give = (name: string, buffer: Buffer) =>
+    readings.locator('input[type="file"]').setInputFiles({ name, mimeType: 'audio/wav', buffer });
+  await give('notes.wav', Buffer.from('not a sound at all'));
+  await says(/“notes.wav” isn’t a sound that this browser can read/);
+  await give('silence.wav', wav(new Float64Array(2 * RATE)));
+  await says(/too quiet/);
+  // 10 MB: a hundred seconds, with one pluck at the beginning
+  const long = new Float64Array(104 * RATE);
+  long.set(plucked());
+  await give('long.wav', wav(long));
+  await expect.poll(() => readings.locator('ol li').count(), { timeout: 30_000 }).toBe(1);
+  await close();
+});
