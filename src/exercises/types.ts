@@ -1,4 +1,4 @@
-/** What an exercise is made of; `kind` tells the four apart. Whatever asks for a state follows the reader's instrument. */
+/** What an exercise is made of; `kind` tells the four apart. Whatever takes a state follows the reader's instrument. */
 import type { State } from '../instrument/schema.ts';
 
 export type AnswerQuantity = 'force' | 'length' | 'percent' | 'frequency' | 'density' | 'number';
@@ -33,7 +33,7 @@ export interface ChooseExercise {
   readonly options: (state: State) => readonly Option[];
   /** The id, or the ids, that count as right */
   readonly answer: (state: State) => string | readonly string[];
-  /** What helps whoever chose the wrong `id` */
+  /** What helps a reader who chose the wrong `id` */
   readonly hints?: (state: State, id: string) => string | undefined;
 }
 

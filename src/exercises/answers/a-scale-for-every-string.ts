@@ -42,11 +42,11 @@ export const answers: Answers = {
     mistakes: [
       {
         value: (state) => third(state, 3),
-        hint: 'That is the fourth string. From the first to the third it is two steps, counted from the highest.',
+        hint: 'That’s the fourth string. From the first to the third there are two steps, counting from the highest.',
       },
       {
         value: (state) => board(state).treble + (more(state) * 2) / (gaps(state) + 1),
-        hint: 'You have divided by the number of strings. Between them there is one gap less.',
+        hint: 'You divided by the number of strings. There’s one gap less than there are strings.',
       },
     ],
   },
@@ -58,11 +58,11 @@ export const answers: Answers = {
     mistakes: [
       {
         value: (state) => Math.abs(offsets({ ...board(state), square: SQUARE }).saddle),
-        hint: 'That is how far the saddle slants. The nut has the other part.',
+        hint: 'That’s how far the saddle slants. The nut has the other part.',
       },
       {
         value: (state) => Math.abs((more(state) * SQUARE) / 12),
-        hint: 'Frets do not share a length evenly. The seventh stands where a third of the length has gone, not seven twelfths.',
+        hint: 'Frets aren’t evenly spaced. The seventh is a third of the way along, not seven twelfths.',
       },
       {
         value: (state) => Math.abs(more(state)) / 2,
@@ -70,7 +70,7 @@ export const answers: Answers = {
       },
       {
         value: (state) => Math.abs(more(state)),
-        hint: 'That is the whole difference. It is shared between nut and saddle.',
+        hint: 'That’s the whole difference. It is shared between nut and saddle.',
       },
     ],
   },
@@ -91,7 +91,7 @@ export const answers: Answers = {
         { id: 'saddle', label: 'The saddle', part: 1 },
       ].map(({ id, label, part }) => ({ id, label, value: Math.abs(part - shareOf(SQUARE)) })),
     ends: ['slants least', 'slants most'],
-    hint: 'A line slants as much as it lies away from the square one, measured as a share of the length.',
+    hint: 'The further a line is from the square fret, as a share of the length, the more it slants.',
   },
   'board.sheet': {
     kind: 'mistake',
@@ -99,17 +99,17 @@ export const answers: Answers = {
       const { treble, bass } = board(state);
       const ratio = bass / treble;
       return [
-        `The lowest string is ${formatLength(bass, state.units)} long in place of ${formatLength(treble, state.units)}.`,
+        `The lowest string is now ${formatLength(bass, state.units)} long; it was ${formatLength(treble, state.units)}.`,
         `It is ${ratio.toFixed(3)} times as long.`,
         `At the same note with the same string it pulls ${ratio.toFixed(3)} times as hard.`,
-        'The highest string pulls what it pulled before.',
-        'Another fret made square would change neither.',
+        'The highest string pulls the same as before.',
+        'Making another fret square would change neither of them.',
       ];
     },
     wrong: 2,
     hints: [
       'These are the two sides of the board.',
-      'It is the one length over the other.',
+      'It’s one length divided by the other.',
       undefined,
       'Its length has not changed, nor its note, nor its mass.',
       'The square fret says where the lines slant. The lengths are given.',

@@ -98,15 +98,15 @@ export const answers: Answers = {
     mistakes: [
       {
         value: (s) => toneTravel(s) / 2,
-        hint: 'Half the way gives only about a quarter of the rise. The rise goes with the square of the travel, so which root do you need?',
+        hint: 'Half the travel gives only about a quarter of the rise. The rise grows with the square of the travel, so take a root.',
       },
       {
         value: (s) => toneTravel(s) / 4,
-        hint: 'You have squared the half. From a rise back to a travel you take the root.',
+        hint: 'You squared the half. From rise back to travel you take the root.',
       },
       {
         value: (s) => toneTravel(s) * Math.SQRT2,
-        hint: 'The root of two, but the wrong way: half the rise takes less travel.',
+        hint: 'The root of two is right, but the wrong way round: half the rise takes less travel.',
       },
     ],
   },
@@ -118,15 +118,15 @@ export const answers: Answers = {
     mistakes: [
       {
         value: (s) => 100 * lengthMore(s),
-        hint: 'That is how much longer the string is. Travel goes with the length squared: once for the longer triangle, once for the higher stress.',
+        hint: 'That’s how much longer the string is. Travel grows with the length squared: once for the longer triangle, once for the higher stress.',
       },
       {
         value: () => 0,
-        hint: 'Gauge does not change the travel. Length does: at the same note a longer string stands under more stress.',
+        hint: 'Gauge doesn’t change the travel. Length does: at the same note a longer string is under more stress.',
       },
       {
         value: (s) => 100 * ((1 + lengthMore(s)) ** 4 - 1),
-        hint: 'Squared once too often. The length stands in y twice in all.',
+        hint: 'You squared once too often. Length counts twice in all.',
       },
     ],
   },
@@ -142,11 +142,10 @@ export const answers: Answers = {
     answer: (s) => String(softer(s).answer),
     hints: (s, id) => {
       const own = inHand(s).gauge.gauge;
-      if (Number(id) > own)
-        return 'A thicker string pulls harder, and so does the push of its bend.';
+      if (Number(id) > own) return 'A thicker string pulls harder, and it’s harder to push, too.';
       return Number(id) < softer(s).answer
-        ? 'Too far. Push goes with the pull, and the pull with the square of the gauge: which square is about four fifths?'
-        : 'Not far enough. Square the ratio of the gauges: is it near four fifths?';
+        ? 'That’s too thin. Push depends on the pull, and the pull on the square of the gauge. Which square is about four fifths of the old one?'
+        : 'That’s not thin enough. Square the ratio of the gauges. Is it near four fifths?';
     },
   },
   'bending.order': {
@@ -158,18 +157,18 @@ export const answers: Answers = {
         value: bentTo(tuned(constructionOf(gauge), length, note), TONE).travel,
       })),
     ends: ['least travel', 'most travel'],
-    hint: 'For plain steel only note and length count: higher and longer both mean more stress, and more travel. A wrap adds weight that the core alone must carry.',
+    hint: 'For plain steel only note and length count: higher and longer both mean more stress and more travel. A wrap adds weight, and the core alone has to carry the pull for it.',
   },
   'bending.sheet': {
     kind: 'mistake',
     lines: sheet,
     wrong: 2,
     hints: [
-      'This one holds. A rise in cents multiplies the frequency by 2^(cents/1200), and the pull by the square of that.',
-      'This one holds: the growth is the factor less one, times the pull.',
+      'That’s right. A rise in cents multiplies the frequency by 2^(cents/1200), and the pull by the square of that.',
+      'That’s right: the extra pull is the factor minus one, times the pull.',
       undefined,
-      'The step itself is Hooke’s law, rightly used. Are the numbers that go into it the right ones?',
-      'This is the geometry of the middle, and it follows from the line before.',
+      'This is Hooke’s law, used correctly. But are the numbers that go into it right?',
+      'That’s the geometry for the middle, and it follows from the line before.',
     ],
     right: () => {
       const construction = constructionOf({ kind: 'wound', gauge: 20 });

@@ -51,19 +51,19 @@ export const answers: Answers = {
     mistakes: [
       {
         value: (state) => 100 / plainGauge(state),
-        hint: 'That is how much thicker it is. The section grows with the square of the diameter.',
+        hint: 'That’s how much thicker it is. The area of the section grows with the square of the diameter.',
       },
       {
         value: (state) => 200 / plainGauge(state),
-        hint: 'That is the rule of thumb, twice the per cent of diameter. Square the ratio for the rest.',
+        hint: 'That’s the quick way, twice the change in diameter. For one decimal, square the ratio.',
       },
       {
         value: (state) => 100 * (1 - (1 + 1 / plainGauge(state)) ** -2),
-        hint: 'That is a share of the new pull. The question asks for a share of the old one.',
+        hint: 'That’s a share of the new pull. Take it as a share of the old one.',
       },
       {
         value: (state) => 100 * (1 + 1 / plainGauge(state)) ** 2,
-        hint: 'That is the new pull as per cent of the old. By how much does it differ from 100?',
+        hint: 'That’s the new pull in per cent of the old one. How much more than 100 is it?',
       },
     ],
   },
@@ -75,15 +75,15 @@ export const answers: Answers = {
     mistakes: [
       {
         value: () => 100 * (0.01 / 0.35),
-        hint: 'That is the doubt about the diameter. The mass goes with its square.',
+        hint: 'That’s how uncertain the diameter is. The mass grows with its square.',
       },
       {
         value: () => 50 * (0.01 / 0.35),
-        hint: 'You have halved where the square doubles.',
+        hint: 'You halved it. A square doubles it.',
       },
       {
         value: () => 400 * (0.01 / 0.35),
-        hint: 'Doubled once too often: the hundredth is already one side’s worth of doubt.',
+        hint: 'You doubled once too often: the hundredth is already the error to one side.',
       },
     ],
   },
@@ -110,27 +110,27 @@ export const answers: Answers = {
       thicker(plain(17), plain(18)),
       thicker(wound(46), wound(47)),
     ],
-    ends: ['smallest per cent', 'largest per cent'],
-    hint: 'A thousandth is a thousandth, but of what? Divide it by the gauge it is added to.',
+    ends: ['smallest change', 'largest change'],
+    hint: 'The thousandth is always the same, but the string isn’t. Divide it by the gauge it’s added to.',
   },
   'gauge.sheet': {
     kind: 'mistake',
     lines: () => [
-      'A plain ten is changed for a plain twelve, at the same length and note.',
+      'A plain twelve replaces a plain ten, at the same length and note.',
       'The diameter grows by the factor 12 / 10 = 1.2.',
-      'The mass of a metre goes with the area, so it grows by the factor 1.2 too.',
-      'At the same length and note the pull goes with the mass of a metre.',
+      'The mass of a metre grows like the area, so it grows by the factor 1.2 too.',
+      'At the same length and note the pull grows like the mass of a metre.',
       'A pull of 10 lb with the ten is then more than 10 lb with the twelve.',
     ],
     wrong: 2,
     hints: [
-      'That is what was done.',
+      'That’s the question, and it’s right.',
       'The gauge is the diameter, so this is right.',
       undefined,
       'The pull is the mass of a metre times the square of twice length times pitch, and those stay.',
-      'More mass, more pull: how much more is another line’s business.',
+      'More mass, more pull: that’s right. How much more is decided higher up.',
     ],
     right: () =>
-      `The mass of a metre goes with the area, the square of the diameter: it grows by the factor ${(1.2 ** 2).toFixed(2)}.`,
+      `The mass of a metre grows like the area, so like the square of the diameter, by the factor ${(1.2 ** 2).toFixed(2)}.`,
   },
 };

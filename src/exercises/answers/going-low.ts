@@ -28,15 +28,12 @@ function times(state: State, factor: number): Gauge {
 const wrongGauge: readonly (readonly [factor: number, hint: string])[] = [
   [
     MASS,
-    'That gauge has grown as much as the mass has to. Mass goes with the square of the gauge: take a root.',
+    'That gauge grew by as much as the mass has to. Mass grows with the square of the gauge, so take a root.',
   ],
-  [
-    1 + PROPOSED / 100,
-    'A semitone asks for about six per cent of thickness, not for one. Five of them multiply.',
-  ],
+  [1 + PROPOSED / 100, 'One semitone takes about 6 % more thickness, and five of them multiply.'],
   [
     Math.sqrt(LENGTH),
-    'A root too many. The mass grows with the square of the ratio of pitches, and the gauge is the root of that.',
+    'You took one root too many. The mass grows with the square of the ratio of pitches, and the gauge with the root of that.',
   ],
 ];
 
@@ -60,15 +57,15 @@ export const answers: Answers = {
     mistakes: [
       {
         value: (state) => own(state).tension / LENGTH,
-        hint: 'That is what becomes of the pitch. In the pull the pitch counts twice.',
+        hint: 'That’s how the pitch changes. For the pull, pitch counts twice.',
       },
       {
         value: (state) => own(state).tension * MASS,
-        hint: 'That is five semitones up. Down means less pull.',
+        hint: 'That’s five semitones up. Going down means less pull.',
       },
       {
         value: (state) => own(state).tension * (1 - PROPOSED / 12),
-        hint: 'Five twelfths of an octave, but the steps multiply; they are not taken off.',
+        hint: 'Five twelfths of an octave is right, but the steps multiply. Don’t subtract them.',
       },
     ],
   },
@@ -95,15 +92,15 @@ export const answers: Answers = {
     mistakes: [
       {
         value: (state) => own(state).speakingLength / LENGTH,
-        hint: 'That is shorter. A lower note takes pull away; which way of length adds some?',
+        hint: 'That’s shorter. A lower note takes pull away. Does a longer or a shorter string give it back?',
       },
       {
         value: (state) => own(state).speakingLength * MASS,
-        hint: 'Squared once too often. Length and pitch stand in the same bracket, so one makes up for the other.',
+        hint: 'You squared once too often. Length and pitch are in the same bracket, so one makes up for the other.',
       },
       {
         value: (state) => own(state).speakingLength * Math.sqrt(LENGTH),
-        hint: 'No root is needed: length and pitch both count twice, so their ratios are the same.',
+        hint: 'You don’t need a root: length and pitch both count twice, so one ratio undoes the other.',
       },
     ],
   },
@@ -120,7 +117,7 @@ export const answers: Answers = {
       return all.map(({ id, label, string }) => ({ id, label, value: string.travel ?? NaN }));
     },
     ends: ['shortest travel', 'longest travel'],
-    hint: 'The finger stretches the string. A slack one, or one with a thick core, answers sooner; a long one later.',
+    hint: 'Your finger stretches the string. On a slack one, or one with a thick core, a short travel is enough. A long one takes more.',
   },
   'going-low.sheet': {
     kind: 'mistake',
@@ -139,9 +136,9 @@ export const answers: Answers = {
       'Count them down with their sharps: five steps.',
       'Five of the twelve equal steps of an octave: two to the power of five twelfths.',
       undefined,
-      'That is the line above, put into numbers.',
+      'That’s the line above, in numbers.',
     ],
     right: (state) =>
-      `The pitch stands in the square, so the unit weight grows by the square of the factor, ${MASS.toFixed(3)}, to ${formatDensity(own(state).linearDensity * MASS)}.`,
+      `The pitch is squared, so the unit weight grows by the square of the factor, ${MASS.toFixed(3)}, to ${formatDensity(own(state).linearDensity * MASS)}.`,
   },
 };

@@ -54,15 +54,15 @@ export const answers: Answers = {
     mistakes: [
       {
         value: (s) => triangle(s) / 2,
-        hint: 'That is one side of the triangle. The string has one on each side of the fret.',
+        hint: 'That’s one side of the triangle. There’s one on each side of the fret.',
       },
       {
         value: (s) => triangle(s) / 100,
-        hint: 'That is in millimetres. The question asks for hundredths of one.',
+        hint: 'That’s in millimetres. Give it in hundredths of a millimetre.',
       },
       {
         value: (s) => triangle(s) * 2,
-        hint: 'That is twice too much. Each half of the string gains h²/L.',
+        hint: 'That’s twice too much. Each half of the string gains h²/L.',
       },
     ],
   },
@@ -72,11 +72,11 @@ export const answers: Answers = {
     answer: (s) => end(s) + share(s),
     tolerance: 0.02,
     mistakes: [
-      { value: end, hint: 'That makes up for the stiff end alone. What of the stretch?' },
-      { value: share, hint: 'That makes up for the stretch alone. What of the stiff end?' },
+      { value: end, hint: 'That makes up for the stiff end only. What about the stretch?' },
+      { value: share, hint: 'That makes up for the stretch only. What about the stiff end?' },
       {
         value: (s) => end(s) + 2 * share(s),
-        hint: 'The note rises by half of what the pull does. You have taken the whole.',
+        hint: 'In per cent, the note rises by half of what the pull does. You took the whole.',
       },
     ],
   },
@@ -105,8 +105,8 @@ export const answers: Answers = {
         label: `${formatNote(string.note)}, gauge ${formatGauge(string.gauge)}, on ${formatLength(standard, s.units)}`,
         value: setback(string),
       })),
-    ends: ['saddle nearest to the neck', 'saddle farthest back'],
-    hint: 'Plain strings go back as they get lower. A wound one is stretched in its thin core, and begins the stair anew.',
+    ends: ['saddle nearest to the neck', 'saddle furthest back'],
+    hint: 'Plain strings go further back as they get lower. The first wound one has a well-stretched thin core, so it starts further forward again.',
   },
   'in-tune-up-the-neck.sheet': {
     kind: 'mistake',
@@ -118,11 +118,11 @@ export const answers: Answers = {
     ],
     wrong: 3,
     hints: [
-      'That is what the tuner showed.',
-      `A setback s lowers the octave by s/L, and a whole is ${WHOLE.toFixed(0)} cents: the line is right.`,
-      'Cents times millimetres for each: the line is right.',
+      'That’s what the tuner showed.',
+      `A setback s lowers the octave by s/L, and the whole of L is ${WHOLE.toFixed(0)} cents: the line is right.`,
+      'Cents times millimetres a cent: the line is right.',
     ],
     right: () =>
-      `Too high means too short for its pull. The saddle goes ${(SHARP * CENT).toFixed(1)}\u00a0mm away from the neck, and the open string is tuned again.`,
+      `Too high means the string is too short for its pull. The saddle goes ${(SHARP * CENT).toFixed(1)}\u00a0mm away from the neck, and the open string is tuned again.`,
   },
 };

@@ -30,7 +30,7 @@ const percent = (ratio: number): string => `${((ratio - 1) * 100).toFixed(1)}\u0
 
 const doubling: Readonly<Record<string, string>> = {
   '3': 'Three spokes multiply the pull by 1.12 three times. Turn the point by three and read the factor.',
-  '12': 'A whole turn doubles the frequency. The pull, in which the frequency counts twice, doubles sooner.',
+  '12': 'A whole turn doubles the frequency. For the pull, frequency counts twice, so it doubles sooner.',
   '24': 'Two turns are two octaves: four times the frequency, and much more than twice the pull.',
 };
 
@@ -49,19 +49,19 @@ export const answers: Answers = {
     mistakes: [
       {
         value: (state) => inHand(state).tension * STEP ** -3,
-        hint: 'That is what becomes of the pitch. In the pull the pitch counts twice.',
+        hint: 'That’s how the pitch changes. For the pull, pitch counts twice.',
       },
       {
         value: (state) => inHand(state).tension * (1 - 3 * (STEP ** 2 - 1)),
-        hint: 'You have taken 12.2 % off three times, and always of the first pull. That is the step up: divide by 1.1225, three times.',
+        hint: 'You took 12.2 % off three times, always of the first pull. But 12.2 % is the step up. Going down, divide by 1.1225, three times.',
       },
       {
         value: (state) => inHand(state).tension * (1 - 3 * (1 - STEP ** -2)),
-        hint: 'You have taken 10.9 % of the first pull three times. Each step takes its share of what is left.',
+        hint: 'You took 10.9 % of the first pull three times. Each step takes its share of what’s left.',
       },
       {
         value: (state) => pullAt(state, 3),
-        hint: 'That is three semitones up. Down means less pull.',
+        hint: 'That’s three semitones up. Going down means less pull.',
       },
     ],
   },
@@ -73,15 +73,15 @@ export const answers: Answers = {
     mistakes: [
       {
         value: (state) => inHand(state).frequency - (state.mine.a4 - 432),
-        hint: 'You have taken the same hertz off every note. Notes keep their ratios, not their distances: multiply.',
+        hint: 'You took the same number of hertz off every note. Notes keep their ratios, so multiply.',
       },
       {
         value: (state) => (inHand(state).frequency * state.mine.a4) / 432,
-        hint: 'The ratio is turned round. A lower reference lowers every note.',
+        hint: 'Your ratio is upside down. A lower reference lowers every note.',
       },
       {
         value: (state) => inHand(state).frequency * (432 / state.mine.a4) ** 2,
-        hint: 'That square belongs to the pull. The frequency itself goes with the reference once.',
+        hint: 'The square is for the pull. The frequency itself changes by the ratio, not by its square.',
       },
     ],
   },
@@ -95,7 +95,7 @@ export const answers: Answers = {
       { id: 'up', label: 'Tuned up a semitone', value: STEP ** 2 },
     ],
     ends: ['least pull', 'most pull'],
-    hint: 'Ask of each what happens to length times pitch: the pull goes with its square.',
+    hint: 'What happens to length times pitch in each? The pull depends on its square.',
   },
   'pitch.sheet': {
     kind: 'mistake',
@@ -110,7 +110,7 @@ export const answers: Answers = {
     hints: [
       'Count the names: with their sharps and flats there are twelve, and this is the third one on.',
       'It is the twelfth root of two, as the derivation has it.',
-      'It is the square of the line above, less one.',
+      'It’s the square of the ratio in the line above, minus one.',
       undefined,
       'It is the semitone’s ratio, multiplied by itself three times.',
     ],

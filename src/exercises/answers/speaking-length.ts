@@ -16,20 +16,20 @@ const longer = (s: State): number => 1 + fromInches(1) / mainScale(s);
 const where: Readonly<Record<string, readonly [label: string, hint?: string]>> = {
   'nut-saddle': [
     'from the nut to the saddle of the lowest string',
-    'That contains the compensation of that string: a few millimetres more than the frets were laid out for.',
+    'That includes the compensation of that string: a few millimetres more than the frets were laid out for.',
   ],
   'nut-fret': ['from the nut to the crown of the twelfth fret, doubled'],
   'fret-saddle': [
     'from the crown of the twelfth fret to the saddle, doubled',
-    'The saddle’s half contains the compensation, and doubling counts it twice.',
+    'The half at the saddle includes the compensation, and doubling counts it twice.',
   ],
   'post-saddle': [
     'from the tuning post to the saddle',
-    'Behind the nut the string is tight, but it does not speak there.',
+    'Behind the nut the string is tight, but that part doesn’t sound.',
   ],
   'nut-octave': [
     'from the nut to the crown of the twelfth fret, as it stands',
-    'There the octave sounds, so that is half of the length.',
+    'That’s where the octave sounds, so it’s half of the length.',
   ],
 };
 
@@ -46,15 +46,15 @@ export const answers: Answers = {
     mistakes: [
       {
         value: () => exerciseHalf,
-        hint: 'That is the reading itself. The twelfth fret halves the string, so what is the whole?',
+        hint: 'That’s the reading itself. The twelfth fret halves the string, so how long is the whole?',
       },
       {
         value: () => exerciseHalf / 2,
-        hint: 'You have halved the reading. The reading is already a half: which way is the whole?',
+        hint: 'You’ve halved the reading. It’s already a half, so how long is the whole?',
       },
       {
         value: () => exerciseHalf * 1.5,
-        hint: 'That is one and a half times the reading. From the twelfth fret to the saddle it is as far as from the nut.',
+        hint: 'That’s one and a half times the reading. From the twelfth fret it’s as far to the saddle as to the nut.',
       },
     ],
   },
@@ -67,11 +67,11 @@ export const answers: Answers = {
     mistakes: [
       {
         value: (s) => 100 * (longer(s) - 1),
-        hint: 'That is how much longer the string is. Length counts twice in the pull: square the ratio.',
+        hint: 'That’s how much longer the string is. For the pull, length counts twice: square the ratio.',
       },
       {
         value: (s) => -100 * pullChange(1 / longer(s)),
-        hint: 'That is a share of the new pull. The question asks for a share of the old one: divide by the old.',
+        hint: 'That’s a share of the new pull. Take it as a share of the old one: divide by the old pull.',
       },
       {
         value: (s) => 200 * (longer(s) - 1),
@@ -79,7 +79,7 @@ export const answers: Answers = {
       },
       {
         value: (s) => 100 * (pullChange(longer(s)) + 1),
-        hint: 'That is the new pull as per cent of the old. By how much does it differ from 100?',
+        hint: 'That’s the new pull in per cent of the old one. How much more than 100 is it?',
       },
     ],
   },
@@ -91,19 +91,19 @@ export const answers: Answers = {
     mistakes: [
       {
         value: (s) => mainScale(s) * (1 + FELT_LOW),
-        hint: 'That makes the length 7 % longer. The pull grows with the square of the length: take a root.',
+        hint: 'That makes the length 7 % longer. The pull grows with the square of the length, so take a root.',
       },
       {
         value: (s) => mainScale(s) * (1 + FELT_LOW) ** 2,
-        hint: 'You have squared. From a length to a pull you square; from a pull back to a length?',
+        hint: 'You squared. From length to pull you square. What do you do from pull back to length?',
       },
       {
         value: (s) => lengthForChange(mainScale(s), -FELT_LOW),
-        hint: 'At that length the pull is 7 % less. More pull at the same note needs a longer or a shorter string?',
+        hint: 'At that length the pull is 7 % less. Do you need a longer or a shorter string for more pull at the same note?',
       },
       {
         value: (s) => lengthForChange(mainScale(s), FELT_LOW) - mainScale(s),
-        hint: 'That is what has to be added to the scale. The question asks for the whole length.',
+        hint: 'That’s how much longer it gets. The question is about the whole length.',
       },
     ],
   },
@@ -115,14 +115,14 @@ export const answers: Answers = {
   },
   'speaking-length.anInchOn': {
     kind: 'order',
-    ends: ['smallest change of pull', 'largest change of pull'],
+    ends: ['smallest change', 'largest change'],
     items: ({ units }) =>
       inchOn.map(({ name, scale: { treble } }) => ({
         id: name,
         label: `${name}, ${formatLength(treble, units)}`,
         value: pullChange(1 + fromInches(1) / treble),
       })),
-    hint: 'An inch is an inch, but what share of the length is it?',
+    hint: 'An inch is an inch, but how much is it in per cent of each length?',
   },
   'speaking-length.sheet': {
     kind: 'mistake',
@@ -131,19 +131,19 @@ export const answers: Answers = {
       const twice = (2 * longer(s)).toFixed(4);
       const total = totalPull(pullsOf(s.mine));
       return [
-        `Scale length now ${formatLength(mainScale(s), s.units)}, then ${formatLength(mainScale(s) + fromInches(1), s.units)}`,
-        `Ratio of the lengths, then over now: ${longer(s).toFixed(4)}`,
+        `Scale length before ${formatLength(mainScale(s), s.units)}, after ${formatLength(mainScale(s) + fromInches(1), s.units)}`,
+        `Ratio of the lengths, new over old: ${longer(s).toFixed(4)}`,
         `Length counts twice. Ratio of the pulls: 2 × ${longer(s).toFixed(4)} = ${twice}`,
-        `Pull of the set then: ${twice} × ${formatTotal(total, s.units)} = ${formatTotal(2 * longer(s) * total, s.units)}`,
+        `Pull of the set after: ${twice} × ${formatTotal(total, s.units)} = ${formatTotal(2 * longer(s) * total, s.units)}`,
       ];
     },
     right: (s) =>
-      `${longer(s).toFixed(4)} × ${longer(s).toFixed(4)} = ${(longer(s) ** 2).toFixed(4)}. What counts twice is multiplied by itself.`,
+      `${longer(s).toFixed(4)} × ${longer(s).toFixed(4)} = ${(longer(s) ** 2).toFixed(4)}. If something counts twice, multiply it by itself.`,
     hints: [
-      'The scale length that the frets are laid out for, and an inch more.',
-      'The longer over the shorter is a little more than one, as it should be.',
+      'Those are the two scale lengths, an inch apart.',
+      'Longer over shorter is a little more than one, as it should be.',
       undefined,
-      'It multiplies the pull of now by the ratio above. Would you believe that an inch doubles a pull?',
+      'It multiplies the old pull by the ratio above. But would you believe that an inch doubles the pull?',
     ],
   },
 };

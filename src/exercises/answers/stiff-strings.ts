@@ -80,15 +80,15 @@ export const answers: Answers = {
     mistakes: [
       {
         value: (s) => 2 * cents(s, 10),
-        hint: 'Twice too much. The factor is a root: √(1 + B n²), not 1 + B n².',
+        hint: 'That’s twice too much. The factor is a root: √(1 + B n²), not 1 + B n².',
       },
       {
         value: (s) => centsOfPartial({ inharmonicity: 10 * coefficient(inHand(s)), partial: 1 }),
-        hint: 'The number of the partial stands in a square: n², not n.',
+        hint: 'The number of the partial is squared: n², not n.',
       },
       {
         value: (s) => cents(s, 1),
-        hint: 'That is the drift of the first partial. For the tenth, n = 10.',
+        hint: 'That’s the drift of the first partial. For the tenth, n = 10.',
       },
     ],
   },
@@ -100,7 +100,7 @@ export const answers: Answers = {
     mistakes: [
       {
         value: (s) => 8 * inHand(s).frequency,
-        hint: 'That is the tooth of the comb, eight times the pitch. How far above it does the rung stand?',
+        hint: 'That’s the tooth of the comb, eight times the pitch. How far above it is the rung?',
       },
       {
         value: (s) => 8 * inHand(s).frequency * (1 + 64 * coefficient(inHand(s))),
@@ -108,11 +108,11 @@ export const answers: Answers = {
       },
       {
         value: (s) => 7 * inHand(s).frequency * Math.sqrt(1 + 49 * coefficient(inHand(s))),
-        hint: 'That is partial 7. The pitch itself counts as partial 1.',
+        hint: 'That’s partial 7. The pitch itself counts as partial 1.',
       },
       {
         value: (s) => 256 * inHand(s).frequency,
-        hint: 'That is eight octaves up. Partial 8 is eight times the frequency, three octaves.',
+        hint: 'That’s eight octaves up. Partial 8 is eight times the frequency, three octaves.',
       },
     ],
   },
@@ -122,10 +122,9 @@ export const answers: Answers = {
     answer: () => changes.reduce((best, next) => (next.factor < best.factor ? next : best)).id,
     hints: (_, id) =>
       ({
-        gauge:
-          'That helps: d stands squared, so a quarter of B is left. Does another change do more?',
+        gauge: 'That helps: d is squared, so a quarter of B is left. Does another change do more?',
         note: 'That helps: an octave up is four times the pull, so a quarter of B is left. Does another change do more?',
-        pull: 'The pull stays, since length and pitch cancel. The length stands squared on its own: what becomes of B?',
+        pull: 'The pull stays, because length and pitch cancel. But B also has the length squared on its own. What happens to B?',
       })[id],
   },
   'stiff-strings.order': {
@@ -137,15 +136,15 @@ export const answers: Answers = {
         value: coefficient(strung(gauge, note, length)),
       })),
     ends: ['smallest B', 'largest B'],
-    hint: 'B goes as gauge squared, and as one over length to the fourth and pitch squared. So which are thick, short and low?',
+    hint: 'B grows with the gauge squared, and falls with the fourth power of the length and the square of the pitch. Which strings are thick, short and low?',
   },
   'stiff-strings.sheet': {
     kind: 'mistake',
     lines: () => sheet().lines,
     wrong: 2,
     hints: [
-      'This one holds: it is the bending stiffness of a round wire.',
-      'This one holds. Try the units: N m² over N m² leaves none.',
+      'That’s right: it’s the bending stiffness of a round wire.',
+      'That’s right. Check the units: N m² over N m² leaves none.',
       undefined,
       'The step from a factor to cents is right. Is the factor?',
     ],

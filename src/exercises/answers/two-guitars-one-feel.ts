@@ -27,23 +27,23 @@ const ideal: NumericExercise = {
   mistakes: [
     {
       value: (s) => topString(s).own.gauge.gauge / topString(s).ratio,
-      hint: 'The ratio stands upside down. On the longer scale the same string would pull more: does it need more gauge there, or less?',
+      hint: 'Your ratio is upside down. On the longer scale the same string would pull harder. Does it have to be thicker there, or thinner?',
     },
     {
       value: (s) => topString(s).own.gauge.gauge * topString(s).ratio ** 2,
-      hint: 'That is the ratio squared, which the mass of each metre follows. The diameter is its square root.',
+      hint: 'That’s the ratio squared, which is right for the mass of a metre. The diameter goes by its square root.',
     },
     {
       value: (s) => topString(s).own.gauge.gauge * Math.sqrt(topString(s).ratio),
-      hint: 'One root too many: the mass goes as the square of the ratio, and the diameter as the root of the mass.',
+      hint: 'You took one root too many: the mass changes by the square of the ratio, and the diameter by the root of that.',
     },
     {
       value: (s) => (s.mine.strings.at(-1)?.gauge ?? NaN) * topString(s).ratio,
-      hint: 'That is the lowest string, and most lowest strings are wound. The question is about the highest.',
+      hint: 'That’s the lowest string. The question is about the highest.',
     },
     {
       value: (s) => topString(s).pick?.gauge.gauge ?? NaN,
-      hint: 'That gauge exists, but it is not yet the exact one. Work out the diameter first, then look in the drawer.',
+      hint: 'You can buy that gauge, but it isn’t the exact one. Work out the diameter first.',
     },
   ],
 };
@@ -58,15 +58,15 @@ const residual: NumericExercise = {
   mistakes: [
     {
       value: (s) => percent((topString(s).pick?.gauge.gauge ?? NaN) / topString(s).ideal - 1),
-      hint: 'You compared the diameters. Pull goes with the mass, and the mass of a plain string with the diameter squared.',
+      hint: 'You compared the diameters. Pull depends on the mass, and a plain string’s mass on the diameter squared.',
     },
     {
       value: (s) => percent(topString(s).left.tension / topString(s).own.tension - 1),
-      hint: 'That is the old string left on. Take the nearest gauge instead.',
+      hint: 'That’s the old string, left on. Take the nearest gauge instead.',
     },
     {
       value: (s) => percent((topString(s).pick?.tension ?? NaN) / topString(s).left.tension - 1),
-      hint: 'That compares with the old string on the new scale. The hand compares with the old string on the old scale.',
+      hint: 'That compares it with the old string on the new scale. The hand compares it with the old string on the old scale.',
     },
   ],
 };
@@ -79,18 +79,18 @@ const nextScale: NumericExercise = {
   mistakes: [
     {
       value: (s) => topString(s).own.speakingLength ** 2 / topString(s).nextScale,
-      hint: 'The ratio stands upside down: a lighter string needs a longer scale to pull the same.',
+      hint: 'Your ratio is upside down: a lighter string needs a longer scale to pull the same.',
     },
     {
       value: (s) =>
         topString(s).own.speakingLength *
         (topString(s).own.gauge.gauge / topString(s).next.gauge) ** 2,
-      hint: 'The gauges are squared once too often. Mass goes as gauge squared and as one over length squared: the squares cancel.',
+      hint: 'You squared the gauges once too often. Gauge and length are both squared in the pull, so the squares cancel.',
     },
     {
       value: (s) =>
         (topString(s).left.speakingLength * topString(s).own.gauge.gauge) / topString(s).next.gauge,
-      hint: 'You began from the wrong instrument. The pull to keep is that of the one that feels right.',
+      hint: 'You started from the wrong instrument. Keep the pull of the one that feels right.',
     },
   ],
 };
@@ -131,7 +131,7 @@ const steps: OrderExercise = {
     stepFrom(wound(26), 28),
     stepFrom(wound(46), 47),
   ],
-  hint: 'Take the share that each step adds to the diameter, not its thousandths. Twice that share is roughly what it adds to the pull.',
+  hint: 'By how many per cent does each step make the string thicker? Twice that is roughly what it adds to the pull.',
 };
 
 /** A gauge worked out without the root. */
@@ -149,9 +149,9 @@ const sheet: MistakeExercise = {
     ];
   },
   right: (s) =>
-    `d′ / d = √(μ′ / μ) = L f / L′ f′ = ${topString(s).ratio.toFixed(4)}. The mass goes with the diameter squared.`,
+    `d′ / d = √(μ′ / μ) = L f / L′ f′ = ${topString(s).ratio.toFixed(4)}. The mass grows with the diameter squared.`,
   hints: [
-    'That is the law of the first chapter, once for each instrument.',
+    'That’s the law of the first chapter, once for each instrument.',
     'What multiplies the unit weight is the ratio of L f, squared.',
     undefined,
     'It multiplies the old gauge by the ratio above. Is it the ratio of the diameters?',

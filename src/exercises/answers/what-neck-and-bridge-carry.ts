@@ -30,15 +30,15 @@ export const answers: Answers = {
     mistakes: [
       {
         value: () => (before * springArm) / stringArm,
-        hint: 'Turned round: the longer arm needs the smaller force.',
+        hint: 'It’s the other way round: the longer arm needs the smaller force.',
       },
       {
         value: () => springs / count,
-        hint: 'That is one spring’s share. The question asks for all of them together.',
+        hint: 'That’s one spring’s share. The question is about all of them together.',
       },
       {
         value: () => before,
-        hint: 'That would hold if both arms were equal. Which pull has the longer one?',
+        hint: 'That would be right if both arms were equal. Which pull has the longer one?',
       },
     ],
   },
@@ -50,11 +50,11 @@ export const answers: Answers = {
     mistakes: [
       {
         value: () => 100 * (2 ** (-2 / 12) - 1),
-        hint: 'That is how far the pitch falls. The pull goes with its square.',
+        hint: 'That’s how far the pitch falls. The pull falls with its square.',
       },
       {
         value: () => 100 * (2 ** (2 / 6) - 1),
-        hint: 'That is a whole tone up, and a rise.',
+        hint: 'That’s a whole tone up.',
       },
     ],
   },
@@ -70,15 +70,15 @@ export const answers: Answers = {
       },
       {
         value: () => (turns * springArm) / stringArm,
-        hint: 'You have put the whole change on the springs. Their arm is longer than the strings’.',
+        hint: 'You put the whole change on the springs. But their arm is longer than the strings’.',
       },
       {
         value: () => turnsToLevel({ ...benchBridge, from: 1e-9, to: after }),
-        hint: 'Those turns would carry the whole pull. Only the change is new.',
+        hint: 'That many turns would be for the whole pull. Only the change is new.',
       },
       {
         value: () => turns * millimetres(pitch),
-        hint: 'That is millimetres of claw. How many turns of the screws is it?',
+        hint: 'That’s how far the claw moves, in millimetres. How many turns of the screws is it?',
       },
     ],
   },
@@ -91,7 +91,7 @@ export const answers: Answers = {
       { id: 'intonation', label: 'Set the saddles for intonation', value: 4 },
     ],
     ends: ['first', 'last'],
-    hint: 'Each step moves what comes after it. Which one would undo all the others?',
+    hint: 'Each job changes what comes after it. Which one would undo all the others?',
   },
   'what-neck-and-bridge-carry.sheet': {
     kind: 'mistake',
@@ -103,10 +103,10 @@ export const answers: Answers = {
     ],
     wrong: 2,
     hints: [
-      'Those are the two sums of the pulls as they were given.',
+      'Those are the two totals, as given.',
       'The difference of the two, in newtons: that line is right.',
       undefined,
-      'It follows from the line before by Hooke’s law. The slip is earlier.',
+      'It follows from the line before, by Hooke’s law. The mistake is earlier.',
     ],
     right: () =>
       `It is the moments that balance. The springs pull on the longer arm, so ${newtons(difference)} × ${millimetres(stringArm).toFixed(0)} / ${millimetres(springArm).toFixed(0)} = ${newtons(atSprings)} more is enough. The rest is taken by the knife edge.`,

@@ -57,8 +57,8 @@ function sheet(): readonly string[] {
   const { pull, push: pushed, travel } = sheetDifferences;
   const { low, high } = feltThresholds.pull;
   return [
-    `Pull differs by ${percent(pull)}. That is within ${percent(low.value)}: ${felt(pull, 'pull')}.`,
-    `Push differs by ${percent(pushed)}. That is within ${percent(low.value)}: ${felt(pushed, 'push')}.`,
+    `Pull differs by ${percent(pull)}. That’s within ${percent(low.value)}: ${felt(pull, 'pull')}.`,
+    `Push differs by ${percent(pushed)}. That’s within ${percent(low.value)}: ${felt(pushed, 'push')}.`,
     `Travel differs by ${percent(travel)}. That lies between ${percent(low.value)} and ${percent(high.value)}: ${felt(travel, 'pull')}.`,
     `The verdict is the worst of the three: ${worstFelt([felt(pull, 'pull'), felt(pushed, 'push'), felt(travel, 'pull')])}.`,
   ];
@@ -73,7 +73,7 @@ export const answers: Answers = {
     mistakes: [
       {
         value: (s) => push(s) / 2,
-        hint: 'That is one side only. The string pulls back from the nut and from the saddle.',
+        hint: 'That’s one side only. Both sides of the string pull back.',
       },
       {
         value: (s) => push(s) / 4,
@@ -81,11 +81,11 @@ export const answers: Answers = {
       },
       {
         value: (s) => 2 * push(s),
-        hint: 'Twice too much. Is the displacement two millimetres, and each side half of the length?',
+        hint: 'That’s twice too much. Did you take two millimetres, and half of the length for each side?',
       },
       {
         value: (s) => push(s) / TWO_MILLIMETRES,
-        hint: 'That is the push for a whole metre. Multiply by two thousandths of a metre.',
+        hint: 'That’s the push for a whole metre. Multiply by two thousandths of a metre.',
       },
     ],
   },
@@ -100,15 +100,15 @@ export const answers: Answers = {
           const ratio = 1 + INCH / inHand(s).speakingLength;
           return 100 * (ratio - 1);
         },
-        hint: 'The sign is the other one, and the share is of the new length. The length stands below: longer at the same pull is softer.',
+        hint: 'It’s the other way round: you divide by the length, so a longer string at the same pull is softer.',
       },
       {
         value: (s) => 100 * ((1 + softer(s) / 100) ** 2 - 1),
-        hint: 'Squared once too often. In 4T/L the length counts once.',
+        hint: 'You squared once too often. In 4T/L the length counts once.',
       },
       {
         value: () => 0,
-        hint: 'The pull is the same, but the same pull on a longer string leans less across.',
+        hint: 'The pull is the same, but a longer string leans less, so less of it acts across.',
       },
     ],
   },
@@ -122,10 +122,10 @@ export const answers: Answers = {
     hints: (_, id) =>
       ({
         'you’d be guessing':
-          'The pull and the travel are inside their bands. Is the push, and which of the three decides?',
+          'Pull and travel are inside their bands. Is the push? And which of the three decides?',
         'nearly any hand would tell':
-          'For that one of the three must lie beyond its outer line. Which are the outer lines?',
-        [NONE]: 'All three were judged, so there is a verdict.',
+          'For that, one of the three must be beyond its outer line. Where are the outer lines?',
+        [NONE]: 'All three are known, so there is a verdict.',
       })[id],
   },
   'what-the-hand-feels.places': {
@@ -137,17 +137,17 @@ export const answers: Answers = {
         value: stiffnessAt(inHand(s), fret),
       })),
     ends: ['least push', 'most push'],
-    hint: 'The push goes as 1/a + 1/b: it is least in the middle, and the shorter of the two sides counts most.',
+    hint: 'The push grows as 1/a + 1/b. It’s least in the middle, and the shorter side counts most.',
   },
   'what-the-hand-feels.sheet': {
     kind: 'mistake',
     lines: sheet,
     wrong: 2,
     hints: [
-      'This one holds: force, within the inner line of force.',
-      'This one holds: a push is a force too, and this one is within the inner line.',
+      'That’s right: pull is a force, and it’s within the inner line for forces.',
+      'That’s right: push is a force too, and it’s within the inner line.',
       undefined,
-      'The rule is right: the worst of the three decides. Were all three judged rightly?',
+      'It’s true that the worst of the three decides. But are all three judged correctly?',
     ],
     right: () => {
       const { low, high } = feltThresholds.travel;

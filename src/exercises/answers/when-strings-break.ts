@@ -54,19 +54,19 @@ export const answers: Answers = {
     mistakes: [
       {
         value: (s) => 2 * edge(10, scaleOf(s)),
-        hint: 'You have divided the speed by the length. In one vibration the wave runs the length twice.',
+        hint: 'You divided the speed by the length. In one vibration the wave runs the length twice.',
       },
       {
         value: (s) => edge(10, scaleOf(s)) / 2,
-        hint: 'That is half of it. The speed is divided by 2L, and only once.',
+        hint: 'That’s half of it. Divide the speed by 2L, and only once.',
       },
       {
         value: (s) => edge(10, scaleOf(s)) * Math.sqrt(CAUTION_SHARE),
-        hint: 'That is the fence, at 65 % of the strength. The question asks for the edge.',
+        hint: 'That’s the fence, at 65 % of the strength. The question is about the edge.',
       },
       {
         value: (s) => edge(10, scaleOf(s)) / Math.sqrt(1000),
-        hint: 'A factor of the root of a thousand is missing. A newton per square millimetre is a million pascals.',
+        hint: 'A newton per square millimetre is a million pascals. Did you use that?',
       },
     ],
   },
@@ -78,15 +78,15 @@ export const answers: Answers = {
     mistakes: [
       {
         value: () => 100 * (2 ** (3 / 12) - 1),
-        hint: 'That is how much the pitch rises. The stress goes with its square.',
+        hint: 'That’s how much the pitch rises. The stress grows with its square.',
       },
       {
         value: () => 300 * (2 ** (1 / 6) - 1),
-        hint: 'You have added three semitones. They multiply: each acts on what the last one left.',
+        hint: 'You added the three semitones. They multiply: each one starts from where the last one ended.',
       },
       {
         value: () => 100 * 2 ** (3 / 6),
-        hint: 'That is the new stress as per cent of the old. By how much has it grown?',
+        hint: 'That’s the new stress in per cent of the old. How much has it grown?',
       },
     ],
   },
@@ -102,11 +102,11 @@ export const answers: Answers = {
     hints: (_, id) =>
       ({
         thicker:
-          'It can hold more, but the note asks more of it, by the same factor. Look at the level in the pails.',
+          'It can hold more, but it also pulls harder for the same note, by the same factor. Look at the level in the buckets.',
         thinner:
-          'It helps by as much as thin wire is stronger. Read in the first figure how thick that makes the edge.',
+          'It helps only as much as thin wire is stronger. In the first figure, how far apart are the two lines of the edge?',
         wound:
-          'Its core has less section than the plain wire, and carries the wrap as well. Which pail stood fullest?',
+          'Its core is thinner than the plain wire, and it carries the pull for the wrap as well. Which bucket was fullest?',
       })[id],
   },
   'when-strings-break.order': {
@@ -117,15 +117,15 @@ export const answers: Answers = {
         label: `${formatNote(note)} at ${formatLength(fromInches(inches), s.units)}`,
         value: stress(fromInches(inches), note),
       })),
-    ends: ['farthest from breaking', 'nearest to breaking'],
-    hint: 'Multiply length by frequency for each. One semitone is worth about 6 % of length.',
+    ends: ['furthest from breaking', 'nearest to breaking'],
+    hint: 'Multiply length by frequency for each. One semitone up counts like about 6 % more length.',
   },
   'when-strings-break.sheet': {
     kind: 'mistake',
     lines: (s) => [
       `A plain ten is tuned to ${formatNote(sheet.note)} at ${formatLength(sheet.length, s.units)}. Its wave runs at 2Lf = ${speed(sheet.length, sheet.note).toFixed(0)}\u00a0m/s.`,
       `The stress is ρ(2Lf)² = ${megapascals(sheetStress)}.`,
-      `The least strength of the wire is ${megapascals(strength(10))}, so it stands at ${share(10)}, past the fence.`,
+      `The minimum strength of the wire is ${megapascals(strength(10))}, so it’s at ${share(10)}, past the fence.`,
       `A twelve has 1.44 times the section. The same note puts it at ${formatShare(sheetStress / strength(10) / 1.44)}, inside the fence.`,
     ],
     wrong: 3,
@@ -135,6 +135,6 @@ export const answers: Answers = {
       'The one over the other, and compared with 65 %: that line is right.',
     ],
     right: () =>
-      `A twelve has 1.44 times the section and 1.44 times the mass, so the stress stays at ${megapascals(sheetStress)}. Its wire is a little weaker, and it stands at ${share(12)}.`,
+      `A twelve has 1.44 times the section and 1.44 times the mass, so the stress stays at ${megapascals(sheetStress)}. Its wire is a little weaker, so it’s at ${share(12)}.`,
   },
 };

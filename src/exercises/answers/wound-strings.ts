@@ -55,15 +55,15 @@ export const answers: Answers = {
     mistakes: [
       {
         value: (state) => (densityOf(state) * Math.PI * coreOf(state).diameter ** 2) / 4,
-        hint: 'That is a round wire. A hexagon’s corners stand out from the circle between its flats.',
+        hint: 'That’s a round wire. A hexagon’s corners stand out from the circle between its flats.',
       },
       {
         value: (state) => (densityOf(state) * Math.PI * seatDiameter(coreOf(state)) ** 2) / 4,
-        hint: 'That is the circle through the corners. The hexagon lies inside it.',
+        hint: 'That’s the circle through the corners. The hexagon lies inside it.',
       },
       {
         value: (state) => densityOf(state) * coreOf(state).diameter ** 2,
-        hint: 'That is a square. The area of a hexagon is the square of its flats, times half the root of three.',
+        hint: 'That’s a square. The area of a hexagon is the square of its flats, times half the root of three.',
       },
     ],
   },
@@ -75,7 +75,7 @@ export const answers: Answers = {
     mistakes: [
       {
         value: (state) => thousandths(inHand(state).construction.diameter),
-        hint: 'That is the string’s own gauge. A solid wire of that gauge would be heavier: there is air between the turns.',
+        hint: 'That’s the string’s own gauge. A solid wire of that gauge would be heavier: there is air between the turns.',
       },
       {
         value: (state) => {
@@ -83,11 +83,11 @@ export const answers: Answers = {
           const solid = (densityOf(state) * Math.PI * construction.diameter ** 2) / 4;
           return (thousandths(construction.diameter) * density) / solid;
         },
-        hint: 'You have scaled the gauge by the ratio of the masses. The mass goes with the square of the gauge: take a root.',
+        hint: 'You scaled the gauge by the ratio of the masses. The mass grows with the square of the gauge, so take a root.',
       },
       {
         value: (state) => plainFor(state, inHand(state).linearDensity) / 2,
-        hint: 'That is the radius. A gauge is a diameter.',
+        hint: 'That’s the radius. A gauge is a diameter.',
       },
     ],
   },
@@ -96,7 +96,7 @@ export const answers: Answers = {
     options: (state) => [
       { id: 'thin', label: coreText(state, 0.9) },
       { id: 'thick', label: coreText(state, 1.1) },
-      { id: 'same', label: 'Both alike: they have one gauge and pull about the same' },
+      { id: 'same', label: 'Both the same: they have one gauge and pull about the same' },
     ],
     answer: (state) => {
       // A thinner wire is a little stronger, and its stress much higher: the stress decides.
@@ -120,7 +120,7 @@ export const answers: Answers = {
       item('nickel', 'wrapped with pure nickel'),
     ],
     ends: ['lightest', 'heaviest'],
-    hint: 'Core and gauge are the same, so only the stuff of the wrap is left: which is denser?',
+    hint: 'Core and gauge are the same, so only the metal of the wrap differs. Which is densest?',
   },
   'wound.sheet': {
     kind: 'mistake',
@@ -136,10 +136,10 @@ export const answers: Answers = {
       'It follows from unit weight, length and note, as for any string.',
       'The derivation adds the two up.',
       undefined,
-      'That is what stress is.',
-      'Right: the strength is tabulated by the diameter of the wire.',
+      'That’s what stress is.',
+      'That’s right: the standard lists the strength by the diameter of the wire.',
     ],
     right: () =>
-      'The wrap carries next to none of the pull: a close coil gives like a spring. The core carries all of it.',
+      'The wrap carries next to none of the pull: a tight coil gives like a spring. The core carries all of it.',
   },
 };
