@@ -6,8 +6,6 @@ import type { Plan } from './plan.ts';
 import type { State } from './schema.ts';
 
 export interface Advice {
-  /** What must not be done at all; empty when nothing of the kind is planned */
-  readonly stop: string;
   /** What to check after the change, in the order of the work */
   readonly checks: readonly { readonly what: string; readonly why: string }[];
   /** What can hurt somebody or something */
@@ -37,10 +35,6 @@ export function adviceFor(state: State, plan: Plan): Advice {
 
   const builtFor = state.other.builtFor ?? 'steel';
   const steel = strung.filter((s) => steelOnNylon(builtFor, s.pull.construction));
-  const stop =
-    steel.length > 0
-      ? `Don’t string it so: ${state.other.name || 'this instrument'} is built for nylon, and here it would get steel. Its pull can tear the bridge off and fold the top.`
-      : '';
 
   const checks = [
     {
@@ -73,7 +67,7 @@ export function adviceFor(state: State, plan: Plan): Advice {
   ];
   const cautions = [
     ...ALWAYS,
-    ...(stop ? [] : [NO_STEEL]),
+    ...(steel.length > 0 ? [] : [NO_STEEL]),
     ...(near.length > 0
       ? [
           `${stringNumbers(near, plan)} above ${CAUTION_SHARE * 100}\u00a0% of the least strength that the standard asks of its wire: tune up slowly, with the face turned away.`,
@@ -82,7 +76,7 @@ export function adviceFor(state: State, plan: Plan): Advice {
     ...(load > 0 || tunedUp || felt(load) !== 'you’d be guessing' ? [LOADS] : []),
     OLD,
   ];
-  return { stop, checks, cautions };
+  return { checks, cautions };
 }
 
 /** "2.1 % more than Redshank’s"; what would be written as nothing is said as alike. */

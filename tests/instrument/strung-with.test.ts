@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 
+import { alarmsOf } from '../../src/instrument/alarms.ts';
 import { adviceFor } from '../../src/instrument/advice.ts';
 import { bareGauge, constructionOf, drawerOf, stepGauge } from '../../src/instrument/drawer.ts';
 import { withCount, withFamily, withTargetFamily } from '../../src/instrument/edit.ts';
@@ -141,18 +142,19 @@ describe('steel on an instrument built for nylon', () => {
 
   it.each([undefined, ...familyNames])('is warned of, and nothing else: %s', (family) => {
     const state = builtForNylon(family);
-    const { stop, cautions } = adviceFor(state, planOf(state));
+    const { cautions } = adviceFor(state, planOf(state));
+    const told = alarmsOf(state).join(' ');
     if (isSoft(family)) {
-      expect(stop).toBe('');
+      expect(told).not.toContain('it would get steel');
       expect(cautions.join()).toContain('Steel strings never go on');
     } else {
-      expect(stop).toMatch(/Turnstone is built for nylon/);
+      expect(told).toMatch(/Turnstone is built for nylon, and here it would get steel/);
     }
   });
 
   it('is not warned of where steel belongs', () => {
     const state = between('turnstone', 'redshank');
-    expect(adviceFor(state, planOf(state)).stop).toBe('');
+    expect(alarmsOf(state)).toEqual([]);
   });
 
   it('is warned of when one string of it is pinned', () => {
@@ -161,7 +163,7 @@ describe('steel on an instrument built for nylon', () => {
       i === 0 ? { ...s, pick: { kind: 'plain' as const, gauge: 10 } } : s,
     );
     const pinned = { ...state, other: { ...state.other, strings } };
-    expect(adviceFor(pinned, planOf(pinned)).stop).not.toBe('');
+    expect(alarmsOf(pinned).join()).toContain('it would get steel');
   });
 });
 

@@ -3,6 +3,7 @@ import { aimedBends, type BentString } from '../../instrument/bends.ts';
 import { formatTotal } from '../../instrument/format.ts';
 import { judgedPulls } from '../../instrument/judged.ts';
 import { planOf, type Plan } from '../../instrument/plan.ts';
+import { pullsOf } from '../../instrument/pulls.ts';
 import type { State } from '../../instrument/schema.ts';
 import type { Judgement, Sensation } from '../../physics/index.ts';
 
@@ -109,6 +110,12 @@ function feltVerdict(state: State): string {
   const missing = nowhere(planOf(state));
   if (missing > 0)
     return `No string of the drawer holds at ${missing === 1 ? 'one place' : `${missing} places`}.`;
+  const plan = planOf(state);
+  const broken = numbers(plan.strings, (s) => s.pull?.strain === 'broken');
+  if (broken.length > 0)
+    return `${strings(broken, plan.strings.length)} ${broken.length === 1 ? 'breaks' : 'break'} as strung here.`;
+  if (pullsOf(state.mine).some(({ strain }) => strain === 'broken'))
+    return 'A string of the instrument that feels right would break: there is no feel to match.';
   const bends = aimedBends(state);
   if (bends) return bentVerdict(bends);
   const found = summed(
