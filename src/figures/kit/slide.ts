@@ -30,6 +30,8 @@ export interface Told {
   readonly label: string;
   /** The value as it is shown, with its unit */
   readonly text: string;
+  /** The value as it is spoken, where what is shown leaves out its unit, as gauges do */
+  readonly spoken?: string | undefined;
 }
 
 const clamp = (value: number, { min, max }: Pick<Slide, 'min' | 'max'>): number =>

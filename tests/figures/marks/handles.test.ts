@@ -13,6 +13,8 @@ import {
   formatNote,
   formatTotal,
   lengthUnit,
+  spokenGauge,
+  spokenNote,
   travelNumber,
 } from '../../../src/instrument/format.ts';
 import { boardOf } from '../../../src/instrument/board.ts';
@@ -23,7 +25,6 @@ import { pullsOf, totalPull, type Pull } from '../../../src/instrument/pulls.ts'
 import { pushedTo } from '../../../src/instrument/pushed.ts';
 import type { State, Units } from '../../../src/instrument/schema.ts';
 import { woundInHand } from '../../../src/instrument/wound-in-hand.ts';
-import { spokenNote } from '../../../src/instrument/format.ts';
 import { thousandths } from '../../../src/physics/index.ts';
 import { drawnWith } from './drawn.ts';
 import { fieldsOf, knobsOf, type Knob } from './sheet.ts';
@@ -61,7 +62,12 @@ const note: Words = {
   typed: 'Pitch',
   upright: true,
 };
-const gauge: Words = { label: 'Gauge', says: ({ own }) => formatGauge(own.gauge), typed: 'Gauge' };
+const gauge: Words = {
+  label: 'Gauge',
+  says: ({ own }) => spokenGauge(own.gauge),
+  typed: 'Gauge',
+  shows: ({ own }) => formatGauge(own.gauge),
+};
 const bentTravel = ({ state, own, travel }: Seen): string => {
   const { fret, rise } = state.bend;
   const pushed = pushedTo(own, fret, rise);

@@ -1,6 +1,6 @@
 /** What the three handles of one string hold, where each may go, and what a move of each does to the reader's state. */
 import { bareGauge, drawerOf, nearestGauge } from '../../../instrument/drawer.ts';
-import { formatGauge, formatLength, formatNote } from '../../../instrument/format.ts';
+import { formatGauge, formatLength, formatNote, spokenGauge } from '../../../instrument/format.ts';
 import { parseAnyLength, parseGauge, parseNote, type Parsed } from '../../../instrument/parse.ts';
 import { limits } from '../../../instrument/limits.ts';
 import { once } from '../../../instrument/once.ts';
@@ -21,6 +21,7 @@ export interface Hand {
   readonly stops?: readonly number[];
   readonly label: string;
   readonly text: string;
+  readonly spoken?: string;
 }
 
 /** How far the pitch goes either way of the string's own note, in semitones: an octave down, a fourth up. */
@@ -96,6 +97,7 @@ export const gaugeHand = once((state: State): Hand => {
     stops,
     label: 'Gauge',
     text: formatGauge(tried.gauge),
+    spoken: spokenGauge(tried.gauge),
   };
 });
 
