@@ -62,3 +62,39 @@ test('the sheet for paper takes one page, and nothing else of the lab', async ()
   expect(pages[0]).not.toContain(packed('How to do it'));
   await close();
 });
+
+test('a hand is judged: twenty answers, one taken back, and a threshold with its range', async () => {
+  const { page, problems, close } = await open(browser, `${inject('origin')}labs/hand/`, {
+    viewport: phone,
+  });
+  const lab = page.locator('.lab-readings');
+  await comeTo(page, '.lab-readings');
+  await lab.getByRole('button', { name: 'Begin the readings' }).click();
+  await lab.getByRole('button', { name: 'Begin the session' }).click();
+  const count = () => lab.locator('[data-judged]').count();
+  const place = async () =>
+    Number(
+      /turn to\s*(\d+) cents below/i.exec(
+        (await lab.locator('.turn').innerText()).replace(/^First.*?Then /, ''),
+      )?.[1],
+    );
+  let now = 0;
+  for (let i = 0; i < 22; i += 1) {
+    const at = await place();
+    const harder = at < now;
+    // Every fifth is a slip.
+    const says = i % 5 === 4 ? !harder : harder;
+    await lab
+      .getByRole('button', { name: says ? 'Harder than before' : 'Softer than before' })
+      .click();
+    await expect.poll(count).toBe(i + 1);
+    await expect.poll(() => lab.locator('.count').innerText()).toContain(`Judgement ${i + 2},`);
+    now = at;
+  }
+  await expect.poll(() => lab.innerText()).toMatch(/This hand’s threshold:\s*[\d.]+\s%/);
+  expect(await lab.locator('[data-judged].right').count()).toBe(18);
+  await lab.getByRole('button', { name: 'Take the last answer back' }).click();
+  await expect.poll(count).toBe(21);
+  expect(problems).toEqual([]);
+  await close();
+});
