@@ -3,6 +3,7 @@ import { expect, test } from 'vitest';
 
 import { uncertaintyOfPull, treble } from '../../src/components/reference/idealised.ts';
 import { comparisonDoubt, doubtsOf, pullDoubt, pullEstimate } from '../../src/instrument/doubts.ts';
+import { CORE_SPREAD } from '../../src/instrument/drawer.ts';
 import { judgedPulls } from '../../src/instrument/judged.ts';
 import { planOf } from '../../src/instrument/plan.ts';
 import { pullOf } from '../../src/instrument/pulls.ts';
@@ -66,8 +67,8 @@ test('whose core a wound string has, a gauge doesn’t tell: its pull hardly ask
   const made = estimateString({ construction, speakingLength, frequency, bend, doubts });
   const byCore = (of: typeof made.pull) =>
     (of?.contributions.coreDiameter ?? NaN) / (of?.value ?? NaN);
-  // Measured cores lie up to 18 % off: a root of three less as a standard uncertainty. Section goes with the square, travel with its root.
-  const spread = 0.18 / Math.sqrt(3);
+  // A root of three less as a standard uncertainty. Section goes with the square, travel with its root.
+  const spread = CORE_SPREAD / Math.sqrt(3);
   expect(byCore(made.pull)).toBeLessThan(0.01);
   expect(byCore(made.travel)).toBeCloseTo(spread, 2);
   expect(byCore(made.share)).toBeCloseTo(2 * spread, 1);

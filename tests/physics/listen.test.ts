@@ -107,7 +107,8 @@ describe.each(kinds)('plucks %s, 1.5 s at 48 kHz', (_, kind) => {
       expect(Math.max(...most)).toBeLessThan(2);
       return;
     }
-    // A beat slower than the sound is long can't always be told from none: one draw in fifty is stated more widely.
+    // The bound knows how far apart the two tones are. A listener has only what it found, and where noise brings the two closer
+    // together than they are, it is less sure than it need be: one draw in forty, and then rightly for all that it can know.
     expect(shareOf(most.map((t) => t < 2))).toBeGreaterThanOrEqual(0.95);
   });
 

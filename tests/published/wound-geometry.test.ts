@@ -5,6 +5,7 @@
 import { expect, test } from 'vitest';
 
 import {
+  bendingStiffness,
   coreArea,
   layers,
   linearDensity,
@@ -12,6 +13,7 @@ import {
   materials,
   seatDiameter,
   wrapLengthRatio,
+  youngsModulus,
   type MaterialId,
   type WoundString,
 } from '../../src/physics/index.ts';
@@ -43,6 +45,28 @@ test('but for the helix, a close wrap fills pi/4 of its annulus', () => {
 test('a hexagon of s across flats has the area 0.8660254 s2', () => {
   const { diameter } = wound('hex').core;
   expect(Math.abs(coreArea(wound('hex')) / diameter ** 2 - 0.8660254)).toBeLessThan(1e-7);
+});
+
+test('a hexagon resists bending as its strips do, summed, about an axis through corners and about one through flats', () => {
+  const { core } = wound('hex');
+  const half = core.diameter / 2;
+  const corner = half * (2 / Math.sqrt(3));
+  // Strips parallel to the axis: width at a height, by the straight edges of the outline.
+  const across = (y: number) => 2 * (corner - y / Math.sqrt(3));
+  const along = (y: number) => 2 * Math.min(half, Math.sqrt(3) * (corner - y));
+  const moment = (width: (y: number) => number, top: number) => {
+    const steps = 20_000;
+    let sum = 0;
+    for (let i = 0; i < steps; i += 1) {
+      const y = ((i + 0.5) / steps) * top;
+      sum += 2 * y * y * width(y) * (top / steps);
+    }
+    return sum;
+  };
+  const young = youngsModulus({ material: 'musicWire', diameter: core.diameter });
+  const ours = bendingStiffness(wound('hex')) / young;
+  expect(Math.abs(ours / moment(across, half) - 1)).toBeLessThan(1e-6);
+  expect(Math.abs(ours / moment(along, corner) - 1)).toBeLessThan(1e-6);
 });
 
 test('its corners are 1.1547005 s apart', () => {

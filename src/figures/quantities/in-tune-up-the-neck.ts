@@ -12,6 +12,7 @@ import { formatNote, formatShare } from '../../instrument/format.ts';
 import { pullOf, pullsOf, type Pull } from '../../instrument/pulls.ts';
 import type { Gauge, State } from '../../instrument/schema.ts';
 import {
+  axialStiffness,
   fretError,
   fromInches,
   fromMillimetres,
@@ -126,7 +127,10 @@ export const quantities: Readonly<Record<string, Quantity>> = {
     formatStretch(stretchAt(held, { height: height(s), fret: 12 }), s.units),
   ),
   'tune.constant': bare((held) => held.response.stretch, 0),
-  'tune.tuned': ofHeld((held) => formatShare(1 / held.response.stretch, 2)),
+  // From slack: a polymer gives more on its way up than it does once it pulls.
+  'tune.tuned': ofHeld(({ pull }) =>
+    formatShare(pull.tension / axialStiffness(pull.construction), 2),
+  ),
   'tune.best': ofHeld((held, s) => formatSmall(bestSaddle(held, height(s)).saddleSetback, s.units)),
   'tune.left': ofHeld((held, s) => `${bestSaddle(held, height(s)).rms.toFixed(1)} cents`),
   'tune.least': atEnd(0),

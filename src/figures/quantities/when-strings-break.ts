@@ -1,11 +1,5 @@
 /** The numbers of the chapter "When strings break". */
-import {
-  formatForce,
-  formatFrequency,
-  formatGauge,
-  formatNote,
-  formatShare,
-} from '../../instrument/format.ts';
+import { formatForce, formatGauge, formatNote, formatShare } from '../../instrument/format.ts';
 import { pullOf, pullsOf, type Pull } from '../../instrument/pulls.ts';
 import type { State } from '../../instrument/schema.ts';
 import {
@@ -120,12 +114,28 @@ const sectionOf = (kind: 'plain' | 'wound', s: State) =>
 const byUnit = (s: State, metric: string, inch: string): string =>
   s.units === 'in-lb' ? inch : metric;
 
+/** A strength is tabulated with three figures; what follows from it has no more. */
+const tens = (value: number): number => 10 * Math.round(value / 10);
+function shownStrength(c: Construction): number | undefined {
+  const low = strengthBounds(c)?.low;
+  return low && tens(low / 1e6);
+}
+/** From the strength as it is shown, so that the lines of the equation agree. */
+function shownProduct(c: Construction): number | undefined {
+  const [shown, heavy] = [shownStrength(c), burden(c)];
+  return shown && heavy && Math.sqrt((shown * 1e6) / heavy) / 2;
+}
+const edgeText =
+  (gauge: number): Quantity =>
+  (s) =>
+    `${(edge(gauge) / mainScale(s)).toFixed(0)}\u00a0Hz`;
+
 export const quantities: Readonly<Record<string, Quantity>> = {
   'breaking.nineHolds': (s) => formatForce(wireHolds(9), s.units),
   'breaking.twelveHolds': (s) => formatForce(wireHolds(12), s.units),
   'breaking.holdsMore': () => formatShare(wireHolds(12) / wireHolds(9) - 1),
-  'breaking.nineEdge': (s) => formatFrequency(edge(9) / mainScale(s)),
-  'breaking.twelveEdge': (s) => formatFrequency(edge(12) / mainScale(s)),
+  'breaking.nineEdge': edgeText(9),
+  'breaking.twelveEdge': edgeText(12),
   'breaking.twelveLower': () => `${(1200 * octaves(edge(12) / edge(9))).toFixed(0)} cents`,
 
   'breaking.nearNote': ofNearest((p) => formatNote(p.note)),
@@ -142,8 +152,8 @@ export const quantities: Readonly<Record<string, Quantity>> = {
   'breaking.inch': (s) => size(12 * octaves((mainScale(s) + fromInches(1)) / mainScale(s))),
   'breaking.speed': () => `${(2 * edge(10)).toFixed(0)}\u00a0m/s`,
   'breaking.product': (s) =>
-    byUnit(s, `${edge(10).toFixed(0)}\u00a0m·Hz`, `${inches(edge(10)).toFixed(0)}\u00a0in·Hz`),
-  'breaking.productAt': (s) => formatFrequency(edge(10) / mainScale(s)),
+    byUnit(s, `${edge(10).toFixed(0)}\u00a0m·Hz`, `${tens(inches(edge(10)))}\u00a0in·Hz`),
+  'breaking.productAt': edgeText(10),
 
   'breaking.share': (s) => shareText(marginOf(triedOf(s).tried)),
   'breaking.ownShare': raised(0),
@@ -160,19 +170,16 @@ export const quantities: Readonly<Record<string, Quantity>> = {
   'breaking.woundTwenty': (s) => shareText(marginOf(sectionOf('wound', s))),
 
   'breaking.eqRho': tried((p) => burden(p.construction), 0),
-  'breaking.eqSigma': tried((p) => {
-    const low = strengthBounds(p.construction)?.low;
-    return low && low / 1e6;
-  }, 0),
-  'breaking.eqProduct': tried((p) => edgeOf(p.construction)?.low, 1),
+  'breaking.eqSigma': tried(({ construction }) => shownStrength(construction), 0),
+  'breaking.eqProduct': tried(({ construction }) => shownProduct(construction), 1),
   'breaking.eqL': (s) => triedOf(s).tried.speakingLength.toFixed(4),
   'breaking.eqF': tried((p) => {
-    const product = edgeOf(p.construction)?.low;
+    const product = shownProduct(p.construction);
     return product && product / p.speakingLength;
-  }, 1),
+  }, 0),
 
   'breaking.steel': () => String(steel),
-  'breaking.tenStrength': () => (10 * Math.round(strengthOf(10) / 1e7)).toFixed(0),
+  'breaking.tenStrength': () => tens(strengthOf(10) / 1e6).toFixed(0),
   'breaking.tenSpeed': () => Math.sqrt(strengthOf(10) / steel).toFixed(0),
   'breaking.threeStress': () => formatShare(2 ** (3 / 6) - 1, 1),
   'breaking.threeRatio': () => (2 ** (3 / 12)).toFixed(4),
