@@ -29,7 +29,7 @@ function tone(string: PlainString | ReturnType<typeof woundOf>, speakingLength: 
     inharmonicity: inharmonicity({
       speakingLength,
       tension: pull,
-      bendingStiffness: bendingStiffness(string),
+      bendingStiffness: bendingStiffness(string, pull),
     }),
     speakingLength,
   };
@@ -55,6 +55,26 @@ describe('gaugeHeard', () => {
         },
       ),
     );
+  });
+
+  it('gives back a string of nylon, whose modulus goes by its stress and needs no diameter', () => {
+    for (const [gauge, f] of [
+      [28, 329.63],
+      [40, 196],
+    ] as const) {
+      const heard = gaugeHeard({
+        ...tone(plain(gauge, 'nylon'), 0.65, f),
+        material: 'nylon',
+        doubts: {},
+      });
+      expectRatio(thousandths(heard.diameter), gauge, 1e-9);
+      // The root of the modulus, whose growth is known to 6 in 39 either way, and the density's 30 in 1140.
+      const modulus = 6 / 39 / Math.sqrt(3) / 2;
+      expect(heard.doubt / heard.diameter).toBeCloseTo(
+        Math.hypot(modulus, 30 / 1140 / Math.sqrt(3) / 2),
+        3,
+      );
+    }
   });
 
   const twelve = tone(plain(12), 0.64516, 329.63);
