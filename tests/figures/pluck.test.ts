@@ -1,12 +1,7 @@
 import { describe, expect, it } from 'vitest';
 
-import {
-  MOST_LEVEL,
-  SAMPLE_RATE,
-  samplesOf,
-  toneOf,
-  type Tone,
-} from '../../src/figures/kit/tone.ts';
+import { MOST_LEVEL, SAMPLE_RATE, samplesOf } from '../../src/figures/kit/samples.ts';
+import { toneOf, type Tone } from '../../src/figures/kit/tone.ts';
 import { pullsOf } from '../../src/instrument/pulls.ts';
 import { workshop } from '../../src/instrument/workshop.ts';
 import { pluckedTone } from '../../src/physics/index.ts';

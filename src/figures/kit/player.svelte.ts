@@ -1,5 +1,5 @@
 /** The page's one loudspeaker: a tone starts when a reader asks for it, and stops the one before. */
-import { SAMPLE_RATE, samplesOf, type Tone } from './tone.ts';
+import type { Tone } from './tone.ts';
 
 /** s */
 const FADE = 0.06;
@@ -31,9 +31,12 @@ class Player {
     try {
       // Begun while the press is still the browser's reason to allow sound.
       void context.resume();
-      const { pluckedTone } = await import('../../physics/voice.ts');
+      const [{ pluckedTone }, { samplesOf, SAMPLE_RATE }] = await Promise.all([
+        import('../../physics/voice.ts'),
+        import('./samples.ts'),
+      ]);
       if (this.#sounding !== who || this.#source) return '';
-      this.#start(context, samplesOf(pluckedTone, tones), rise);
+      this.#start(context, samplesOf(pluckedTone, tones), SAMPLE_RATE, rise);
       return '';
     } catch (error) {
       this.#sounding = undefined;
@@ -63,8 +66,13 @@ class Player {
     return this.#context;
   }
 
-  #start(context: AudioContext, samples: Float32Array<ArrayBuffer>, rise: number): void {
-    const buffer = context.createBuffer(1, samples.length, SAMPLE_RATE);
+  #start(
+    context: AudioContext,
+    samples: Float32Array<ArrayBuffer>,
+    sampleRate: number,
+    rise: number,
+  ): void {
+    const buffer = context.createBuffer(1, samples.length, sampleRate);
     buffer.copyToChannel(samples, 0);
     const source = context.createBufferSource();
     const gain = context.createGain();

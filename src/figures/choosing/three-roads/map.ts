@@ -2,7 +2,7 @@
  * The map's geometry. Both scales are ruled in equal shares, a semitone's worth of length or of thickness to each `STEP`, so
  * that another note moves every contour of pull sideways by as many steps, and every line of equal stiffness by half as many.
  */
-import { area, line } from 'd3-shape';
+import { line } from 'd3-shape';
 import { constructionOf, drawerOf } from '../../../instrument/drawer.ts';
 import { limits } from '../../../instrument/limits.ts';
 import type { LowString } from '../../../instrument/low-string.ts';
@@ -134,17 +134,6 @@ const lineThrough = line<Place>()
   .y(({ y }) => y)
   .digits(1);
 
-interface Across {
-  readonly y: number;
-  readonly from: number;
-  readonly to: number;
-}
-const areaAcross = area<Across>()
-  .y(({ y }) => y)
-  .x1(({ from }) => from)
-  .x0(({ to }) => to)
-  .digits(1);
-
 const at = (offset: number): number => frame.left + (offset - SHORTEST) * STEP;
 
 /** The contour of the own pull. All others are this one, moved sideways. */
@@ -156,12 +145,9 @@ export const contourShift = (ratio: number): number => (steps(ratio) / 2) * STEP
 
 /** The strip between two contours, each so many times the own pull. */
 export function stripPath(rows: readonly Row[], from: number, to: number): string {
-  const edges = rows.map(({ pull, y }) => ({
-    y,
-    from: at(pull) + contourShift(from),
-    to: at(pull) + contourShift(to),
-  }));
-  return areaAcross(edges) ?? '';
+  const edge = (ratio: number): readonly Place[] =>
+    rows.map(({ pull, y }) => ({ x: at(pull) + contourShift(ratio), y }));
+  return `${lineThrough([...edge(from), ...[...edge(to)].reverse()])}Z`;
 }
 
 // Farther than the ground of any note can slide into the map.

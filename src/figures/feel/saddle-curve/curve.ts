@@ -3,7 +3,6 @@
  * E I y'''' = T y'', whose solution is y = slope (x - end + end exp(-x/end)), with end = sqrt(E I/T). Far from the saddle it is
  * the straight line of a flexible string that would begin `end` further on.
  */
-import { line } from 'd3-shape';
 
 /** Height at `x`, in the units of `x` and `end`. With no stiffness it is the straight line from the saddle. */
 export function heightAt(x: number, end: number, slope: number): number {
@@ -11,7 +10,6 @@ export function heightAt(x: number, end: number, slope: number): number {
 }
 
 const POINTS = 24;
-const lineThrough = line().digits(2);
 
 /** The curve as an SVG path from the saddle at `x0`, `y0` over `reach` units, to the left when both lengths are negative; heights go up the page. */
 export function curvePath(
@@ -21,10 +19,10 @@ export function curvePath(
   end: number,
   slope: number,
 ): string {
-  const points = Array.from({ length: POINTS + 1 }, (_, i): [number, number] => {
+  const points = Array.from({ length: POINTS + 1 }, (_, i) => {
     // Closer together near the saddle, where the curve is.
     const x = reach * (i / POINTS) ** 1.8;
-    return [x0 + x, y0 - heightAt(x, end, slope)];
+    return `${(x0 + x).toFixed(2)},${(y0 - heightAt(x, end, slope)).toFixed(2)}`;
   });
-  return lineThrough(points) ?? '';
+  return `M${points.join('L')}`;
 }
