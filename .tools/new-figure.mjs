@@ -10,6 +10,7 @@ import { Advice, main, root } from './toolchain.mjs';
 
 const parts = ['pull', 'feel', 'choosing', 'consequences'];
 const tagList = 'src/pages/course/_components.ts';
+const handleWords = 'tests/figures/marks/handles.test.ts';
 
 /** the-lever -> TheLever, theLever, The lever */
 const pascal = (id) => id.replace(/(?:^|-)(\w)/g, (_, letter) => letter.toUpperCase());
@@ -182,6 +183,28 @@ it('draws the string as long as it is, and says so beside the drawing', () => {
 });
 `;
 
+const marks = (id) => `/** ${title(id)}: its drawing, read back from its marks. */
+import { expect, test } from 'vitest';
+
+import ${pascal(id)} from '../../../src/figures/PART/${id}/${pascal(id)}.svelte';
+import { formatLength } from '../../../src/instrument/format.ts';
+import { pullsOf } from '../../../src/instrument/pulls.ts';
+import { sheetWith, wide } from './sheet.ts';
+import { holding, inHand } from './states.ts';
+
+test.each(inHand)('of %s, string %d: as long as it is, with the handle at its end', (id, string) => {
+  const state = holding(id, string);
+  const length = pullsOf(state.mine)[string]?.speakingLength ?? NaN;
+  const sheet = sheetWith(state, ${pascal(id)});
+  const line = sheet.one('line.string');
+  expect(sheet.knobs[0]?.x).toBeCloseTo(line.right, 2);
+  expect(sheet.texts).toContain(formatLength(length, state.units));
+  // A longer string is drawn longer, in one scale.
+  const tried = holding(id, string, { length: state.mine.scale.treble * 1.05 });
+  expect(wide(sheetWith(tried, ${pascal(id)}).one('line.string')) / wide(line)).toBeCloseTo(1.05, 6);
+});
+`;
+
 /** Every file of a figure, by its path. Throws Advice for a name or a part that can't be used. */
 export function filesOf(id, part) {
   if (!/^[a-z]+(-[a-z]+)*$/.test(id ?? ''))
@@ -199,6 +222,7 @@ export function filesOf(id, part) {
     [`${folder}/describe.ts`]: words(id),
     [`src/components/figures/${pascal(id)}.astro`]: wrapper(id),
     [`tests/figures/${id}.test.ts`]: test(id),
+    [`tests/figures/marks/${id}.test.ts`]: marks(id),
   };
   return Object.fromEntries(
     Object.entries(made).map(([path, text]) => [path, text.replaceAll('PART', part)]),
@@ -216,6 +240,13 @@ export function withTag(list, id) {
     .replace(/\n\n(import [^\n]*\n)\n?(?=export const)/, '\n$1\n');
 }
 
+/** The words of all handles with those of one more figure. */
+export const withHandle = (table, id) =>
+  table.replace(
+    /(\nconst table: [^\n]* = \{\n)/,
+    `$1  ${pascal(id)}: [{ ...length, typed: 'Speaking length' }],\n`,
+  );
+
 /** Writes a figure into a copy of the project. Throws Advice rather than write over a file. */
 export async function makeFigure(into, id, part) {
   const files = filesOf(id, part);
@@ -225,9 +256,14 @@ export async function makeFigure(into, id, part) {
     await mkdir(dirname(join(into, path)), { recursive: true });
     await writeFile(join(into, path), text);
   }
-  const list = await readFile(join(into, tagList), 'utf8');
-  await writeFile(join(into, tagList), withTag(list, id));
-  return [...Object.keys(files), tagList];
+  for (const [path, longer] of [
+    [tagList, withTag],
+    [handleWords, withHandle],
+  ]) {
+    const list = await readFile(join(into, path), 'utf8');
+    await writeFile(join(into, path), longer(list, id));
+  }
+  return [...Object.keys(files), tagList, handleWords];
 }
 
 if (process.argv[1] === import.meta.filename) {

@@ -5,7 +5,7 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterAll, beforeAll, expect, test } from 'vitest';
 
-import { filesOf, makeFigure, withTag } from '../../.tools/new-figure.mjs';
+import { filesOf, makeFigure, withHandle, withTag } from '../../.tools/new-figure.mjs';
 import { toolNode } from '../../.tools/toolchain.mjs';
 import { importsOf, root, wrongImport } from './imports.ts';
 
@@ -21,6 +21,7 @@ beforeAll(async () => {
     'package.json',
     'tests/vitest.config.ts',
     'tests/seed.ts',
+    ...['drawn', 'sheet', 'states', 'handles.test'].map((name) => `tests/figures/marks/${name}.ts`),
   ])
     cpSync(join(root, each), join(copy, each), { recursive: true });
   symlinkSync(join(root, 'node_modules'), join(copy, 'node_modules'), 'dir');
@@ -32,13 +33,14 @@ test('it has a folder, a wrapper and a test of one name, and its imports point t
   expect(written).toContain('src/figures/feel/the-lever/TheLever.svelte');
   expect(written).toContain('src/components/figures/TheLever.astro');
   expect(written).toContain('tests/figures/the-lever.test.ts');
+  expect(written).toContain('tests/figures/marks/the-lever.test.ts');
   for (const path of written) {
     const specifiers = importsOf(path, readFileSync(join(copy, path), 'utf8'));
     expect(specifiers.flatMap((each) => wrongImport(path, each) ?? [])).toEqual([]);
   }
 });
 
-test('its own test passes', { timeout: 120_000 }, () => {
+test('its own tests pass', { timeout: 120_000 }, () => {
   const vitest = join(root, 'node_modules/vitest/vitest.mjs');
   const args = [
     vitest,
@@ -47,7 +49,7 @@ test('its own test passes', { timeout: 120_000 }, () => {
     'tests/vitest.config.ts',
     '--project',
     'unit',
-    'tests/figures',
+    'the-lever',
   ];
   const tried = spawnSync(toolNode(), args, { cwd: copy, encoding: 'utf8' });
   expect(tried.stdout + tried.stderr).toMatch(/Tests\s.*passed/);
@@ -59,6 +61,13 @@ test('it is a tag once, beside all that were', () => {
   const longer = withTag(list, 'the-lever');
   expect(longer.match(/TheLever/g)).toHaveLength(3);
   expect(longer.replaceAll(/.*TheLever.*\n/g, '')).toBe(list);
+});
+
+test('the words of its handle stand in the table of all of them', () => {
+  const table = readFileSync(join(root, 'tests/figures/marks/handles.test.ts'), 'utf8');
+  const longer = withHandle(table, 'the-lever');
+  expect(longer.match(/TheLever/g)).toHaveLength(1);
+  expect(longer.replaceAll(/.*TheLever.*\n/g, '')).toBe(table);
 });
 
 test('a name or a part that cannot be is refused, and nothing is written over', async () => {
