@@ -13,7 +13,7 @@ export const limits = {
   ceiling: { min: 20, max: 5000 },
   weight: { min: 0, max: 9 },
   fret: { min: 1, max: 24 },
-  /** The fret that stands square on a multi-scale board; 0 is the nut */
+  /** The square fret on a multi-scale board; 0 is the nut */
   square: { min: 0, max: 15 },
   /** cents */
   rise: { min: 25, max: 400 },

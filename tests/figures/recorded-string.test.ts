@@ -70,7 +70,7 @@ describe('in words', () => {
   it('says both numbers, and where the two part', () => {
     const thin = viewOf(withDrawn(initialState, { wire: 9 }));
     expect(describeShort(thin)).toMatch(
-      /^B is 19\.\d\u00a0millionths as measured, and 11\.1\u00a0millionths for a plain 9\. The rung farthest from the model’s is number 28, \d\.\d\u00a0cents sharp of it\.$/,
+      /^B is 19\.\d\u00a0millionths as measured, and 11\.1\u00a0millionths for a plain 9\. The rung furthest from the model’s is number 28, \d\.\d\u00a0cents sharp of it\.$/,
     );
     expect(say(thin, 'mm-N')).toMatch(/E 4, open.*645/);
   });

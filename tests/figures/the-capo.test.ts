@@ -62,7 +62,7 @@ describe('a capo', () => {
     const pull = stringOf('redshank');
     const at = clamped(pull, 7);
     expect(at.peg).toEqual({ ratio: expect.closeTo(2.2449, 4), strain: 'broken' });
-    expect(say(pull, at, 'in-lb')).toMatch(/by the peg it would break/);
+    expect(say(pull, at, 'in-lb')).toMatch(/with the peg it would break/);
   });
 });
 

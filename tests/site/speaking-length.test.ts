@@ -97,7 +97,7 @@ test('keys follow the contract, undo gives the length back, and the link keeps i
 
 test('a row lays the set on its length', async () => {
   const { page, close } = await chapter();
-  const row = page.getByRole('button', { name: /^Lay the set on 27\sin$/ });
+  const row = page.getByRole('button', { name: /^Try the set on 27\sin$/ });
   await row.click();
   expect((await sliderValue(saddle(page))).text).toMatch(/^27\sin$/);
   expect(await row.getAttribute('aria-pressed')).toBe('true');
@@ -149,7 +149,7 @@ test('a typed reading is doubled; a whole scale length is kept and answered', as
   await field.press('Enter');
   expect(await field.inputValue()).toBe('25.5');
   expect(await page.locator('#how-to-measure [role="alert"]').textContent()).toMatch(/whole scale/);
-  await page.getByRole('button', { name: 'Lay the set on it' }).click();
+  await page.getByRole('button', { name: 'Try the set on this scale' }).click();
   expect((await sliderValue(saddle(page))).now).toBeCloseTo(0.65, 5);
   await close();
 });

@@ -98,7 +98,7 @@ test('reading a figure', async () => {
       'Tab: Share or keep: The same set on several lengths, button, collapsed',
       ...marksOf(mine).map(
         (mark) =>
-          `Tab: Lay the set on ${length(mark)}, button${Math.abs(mark - own) < 1e-6 ? ', pressed' : ''}`,
+          `Tab: Try the set on ${length(mark)}, button${Math.abs(mark - own) < 1e-6 ? ', pressed' : ''}`,
       ),
       slider('Tab', own),
       slider('ArrowRight', right),

@@ -42,7 +42,7 @@ const pointers = (): Promise<string[]> =>
 
 async function asItWas(): Promise<void> {
   await typed(rulers(), 'Second scale', '26.5');
-  const alike = rulers().getByRole('button', { name: 'Pull exactly alike' });
+  const alike = rulers().getByRole('button', { name: 'Pull exactly the same' });
   if (await alike.isEnabled()) await alike.click();
 }
 
@@ -72,7 +72,7 @@ test('keys, fields and buttons set both strings; what no drawer has is kept and 
   expect(await pointers()).toEqual(differences(physics.fromInches(26.75), 9));
   await pressKey(gauge(), 'ArrowRight');
   expect(await pointers()).toEqual(differences(physics.fromInches(26.75), 9.5));
-  await rulers().getByRole('button', { name: 'Same string left on' }).click();
+  await rulers().getByRole('button', { name: 'Keep the old string' }).click();
   expect(await pointers()).toEqual(differences(physics.fromInches(26.75), 10));
   await refused(rulers(), 'Second gauge', 'thin', /gauge/i);
   await refused(rulers(), 'Second scale', '90', /from|between/i);

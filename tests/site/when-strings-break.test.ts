@@ -88,7 +88,7 @@ test('every plain pail fills alike, to the share that the module gives', async (
   await pails.scrollIntoViewIfNeeded();
   await cliff.page.waitForFunction(() => !document.querySelector('#the-buckets astro-island[ssr]'));
   await dragWithFinger(pails.getByRole('slider'), { y: 40 });
-  const note = await pails.getByRole('textbox', { name: 'Note of all pails' }).inputValue();
+  const note = await pails.getByRole('textbox', { name: 'Note of all buckets' }).inputValue();
   const frequency = physics.noteFrequency(note.replace('♯', '#'));
   expect(frequency).toBeLessThan(physics.noteFrequency('E4'));
   const pounds = [9, 11, 13, 17, 20].map((gauge) => {

@@ -26,7 +26,7 @@ class Player {
     this.stop();
     if (tones.length === 0) return '';
     const context = this.#open();
-    if (!context) return 'This browser gives no sound. The drawing shows what would be heard.';
+    if (!context) return 'This browser plays no sound. The drawing shows what you would hear.';
     this.#sounding = who;
     try {
       // Begun while the press is still the browser's reason to allow sound.
@@ -41,7 +41,7 @@ class Player {
     } catch (error) {
       this.#sounding = undefined;
       return error instanceof RangeError
-        ? 'This string cannot be worked out as a tone.'
+        ? 'We can’t work out a tone for this string.'
         : 'The part of the page that makes sound did not arrive. Try again.';
     }
   }

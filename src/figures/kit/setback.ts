@@ -5,7 +5,7 @@ import { inches, millimetres } from '../../physics/index.ts';
 
 /** Where there is nothing to draw */
 export const UNKNOWN =
-  'How this string stretches is not known, or it hangs slack: no flag can be drawn.';
+  'We don’t know how this string stretches, or it’s slack, so there are no flags.';
 
 const MINUS = '\u2212';
 

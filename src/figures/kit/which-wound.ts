@@ -6,6 +6,6 @@ export function whichText({ pull, as, hand }: WoundInHand): string {
   if (as === 'in hand') return '';
   const gauge = `${pull.gauge.gauge}`;
   return as === 'another'
-    ? `The string in hand ${hand === 'plain' ? 'is plain' : 'is known by its weight alone'}. Drawn is the wound ${gauge} of the same instrument.`
-    : `No string of this instrument has a core that can be reckoned with. Drawn in its place is a wound ${gauge} with a steel core, as on an electric guitar: it does not belong on this instrument.`;
+    ? `${hand === 'plain' ? 'Your string is plain' : 'We know only the weight of your string'}, so the drawing shows the wound ${gauge} of the same instrument.`
+    : `We don’t know the core of any string on this instrument. The drawing shows a wound ${gauge} with a steel core instead, as on an electric guitar. It doesn’t belong on this instrument.`;
 }

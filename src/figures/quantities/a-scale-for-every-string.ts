@@ -47,7 +47,7 @@ function drift(p: Pull | undefined): string {
 
 const spread = (s: State, id: 'parallel' | 'slanting' | 'picked'): string => {
   const share = rowsOf(s).find((row) => row.id === id)?.spread.share;
-  return share === undefined ? 'more than can be told, since a string breaks' : formatShare(share);
+  return share === undefined ? 'an unknown amount, because a string breaks' : formatShare(share);
 };
 
 const board: Readonly<Record<string, Quantity>> = {

@@ -89,7 +89,7 @@ export const quantities: Readonly<Record<string, Quantity>> = {
     const { string } = wireInHand(s);
     const note = formatNote(s.mine.strings[string ?? 0]?.note ?? 'E4');
     return string === undefined
-      ? `a plain ten in place of the ${note} string`
+      ? `a plain ten instead of the ${note} string`
       : `the ${note} string, gauge ${plainGauge(s)}`;
   },
   'gauge.material': (s) => materialName(wireInHand(s).wire),
@@ -108,7 +108,7 @@ export const quantities: Readonly<Record<string, Quantity>> = {
   'gauge.tolerance': (s) => {
     const { tolerance } = measured(wireInHand(s).wire, wireInHand(s).wire.diameter);
     return tolerance === undefined
-      ? `of ${materialName(wireInHand(s).wire)} strings no standard says it`
+      ? `no standard says so for ${materialName(wireInHand(s).wire)} strings`
       : `for this wire it is up to ${thousandths(tolerance).toFixed(1)} thousandths either way`;
   },
   'gauge.toleranceMass': () => {

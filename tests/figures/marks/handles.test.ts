@@ -76,7 +76,7 @@ const bentTravel = ({ state, own, travel }: Seen): string => {
 const withCents = (seen: Seen): string => `${bentTravel(seen)}, ${seen.state.bend.rise}\u00a0cents`;
 const wound = ({ state }: Seen) => woundInHand(state).pull.construction;
 const sides: readonly Words[] = [
-  { label: 'The fret that stands square', says: 'fret 7', typed: 'Square at fret', shows: '7' },
+  { label: 'The square fret', says: 'fret 7', typed: 'Square at fret', shows: '7' },
   {
     label: 'Length of the treble side',
     says: ({ state, length }) => length(boardOf(state).treble),
@@ -222,7 +222,7 @@ const table: Readonly<Record<string, readonly Words[]>> = {
       },
       {
         label: 'Gauge of the second string',
-        says: /^\d+\.\d thousandths, pulling exactly alike$/,
+        says: /^\d+\.\d thousandths, pulling exactly the same$/,
         typed: 'Second gauge',
         shows: /^\d+\.\d$/,
       },
@@ -300,9 +300,9 @@ const table: Readonly<Record<string, readonly Words[]>> = {
   ],
   TheBuckets: [
     {
-      label: 'Level of the pails, the note',
+      label: 'Level of the buckets, the note',
       says: ({ own }) => formatNote(own.note),
-      typed: 'Note of all pails',
+      typed: 'Note of all buckets',
       upright: true,
     },
   ],

@@ -61,7 +61,7 @@ describe.each([...inHand, ['turnstone', 0] as const])('%s, string %d', (id, stri
     const level = sheet.one('line[pail-level]').top;
     expect(fills[0]?.top).toBeCloseTo(level, 6);
     expect(sheet.knobs[0]?.y).toBeCloseTo(level, 2);
-    expect([sheet.knobs[0]?.text, fieldsOf(found)['Note of all pails']]).toEqual([
+    expect([sheet.knobs[0]?.text, fieldsOf(found)['Note of all buckets']]).toEqual([
       formatNote(note),
       formatNote(note),
     ]);

@@ -69,8 +69,8 @@ describe.each(inHand)('%s, string %d', (id, string) => {
     expect(tick.top).toBeCloseTo(sheet.one('rect.weight').bottom, 6);
     expect(sheet.texts).toContain(
       (own.share ?? 0) * ratio > 1
-        ? 'by the peg it would break'
-        : `by the peg ${formatForce(own.tension * ratio, 'in-lb')}, ×${ratio.toFixed(3)}`,
+        ? 'with the peg it would break'
+        : `with the peg ${formatForce(own.tension * ratio, 'in-lb')}, ×${ratio.toFixed(3)}`,
     );
     // What is sounded lies as many cents above the equal step as is said.
     const sharp = Number(

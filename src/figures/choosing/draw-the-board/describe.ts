@@ -63,7 +63,7 @@ export function describe({ board, slanting }: BoardReading, plan: Plan, units: U
     .join('; ');
   const lines = isParallel(board)
     ? 'The frets are parallel.'
-    : `Square is ${squareText(board.square)}. The nut’s bass end lies ${nutText(board, plan, units)}, the saddle’s ${saddleText(board, plan, units)}.`;
+    : `Square is ${squareText(board.square)}. The nut’s bass end is ${nutText(board, plan, units)}, the saddle’s ${saddleText(board, plan, units)}.`;
   return `A board from above: ${formatLength(board.treble, units)} on the treble side, ${formatLength(board.bass, units)} on the bass side. ${lines} From the highest string: ${each}.`;
 }
 

@@ -47,6 +47,6 @@ export const rowsOf = once((state: State): readonly Row[] => {
   return [
     row('parallel', 'Parallel, the set as it is', parallel),
     row('slanting', 'Slanting, the same set', slanting),
-    row('picked', 'Slanting, picked for one pull', picked),
+    row('picked', 'Slanting, gauges chosen for one pull', picked),
   ];
 });

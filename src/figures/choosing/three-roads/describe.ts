@@ -44,7 +44,7 @@ const at = (s: LowStrung, units: Units): string =>
 
 export function describe(low: LowString, units: Units): string {
   const { own, down, longer, thicker, point, semitones } = low;
-  const ends = low.drawerEnds ? ' That is where the drawer ends.' : '';
+  const ends = low.drawerEnds ? ' There’s nothing thicker to buy.' : '';
   return (
     `A map of strings for ${spokenNote(low.note)}, ${semitones} semitones below ${spokenNote(own.note)}: ` +
     `scale length to the right, gauge upwards, contours of equal pull running down to the right. ` +

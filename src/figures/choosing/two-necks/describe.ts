@@ -33,7 +33,7 @@ export function describeShort(state: State, residuals: readonly Residual[]): str
   const farthest =
     worst?.picked === undefined
       ? ''
-      : ` Farthest off is ${spokenNote(worst.note)}, ${formatDifference(worst.picked)}.`;
+      : ` The worst is ${spokenNote(worst.note)}, ${formatDifference(worst.picked)}.`;
   return `${by}: with the nearest gauges ${within} of ${residuals.length} strings are within 7 per cent of the aim.${farthest}`;
 }
 

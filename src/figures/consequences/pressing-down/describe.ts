@@ -27,7 +27,7 @@ export function verdictOf({ held, fret, stretch, error, units }: Pressed): strin
   const stiff = held.stiff ? `, its stiff end ${formatCents(error.stiffness)}` : '';
   // The sounding part runs aslant and is a trace longer than it is in plan.
   const slant = `, its slant ${formatCents(error.length)}`;
-  const left = held.stiff ? '' : ' Its stiffness is not known and is left out.';
+  const left = held.stiff ? '' : ' We don’t know its stiffness, and leave it out.';
   return `Pressed down at fret ${fret} the string gets ${formatStretch(stretch, units)} longer. That makes ${formatCents(error.tension + error.mass)}${stiff}${slant}: ${formatCents(error.total)} in all.${left}`;
 }
 

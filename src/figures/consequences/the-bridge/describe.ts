@@ -30,10 +30,10 @@ export const formatTurns = (turns: number): string =>
 export const isLevel = ({ excess }: Moments): boolean => Math.abs(excess) < LEVEL;
 
 export function verdictOf(moments: Moments, count: number, broken: boolean): string {
-  if (broken) return 'A string of this set breaks at its note: there is nothing to balance.';
+  if (broken) return 'A string of this set breaks at its note, so there’s nothing to balance.';
   if (!moments.holds)
     return `${count} springs are too many for this pull: even closed they tip the bridge back. Take one out.`;
-  if (isLevel(moments)) return 'Level: both sides turn alike.';
+  if (isLevel(moments)) return 'Level: both sides turn equally hard.';
   const way = moments.excess > 0 ? 'towards the neck, its tail up' : 'back, its tail down';
   const turn = `${moments.toLevel > 0 ? 'Tighten' : 'Loosen'} the claw by ${formatTurns(moments.toLevel)}.`;
   return `It tips ${way}. ${turn}`;

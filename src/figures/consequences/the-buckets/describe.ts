@@ -33,5 +33,5 @@ export function describe(state: State, pails: readonly Pail[]): string {
   const { tried } = triedOf(state);
   const { speakingLength, frequency } = tried;
   const each = pails.map((p) => pailWords(p, speakingLength, frequency, state.units));
-  return `Pails as wide as the section that carries, filled with the pull of ${spokenNote(tried.note)} at ${formatLength(speakingLength, state.units)}. ${each.join('; ')}.`;
+  return `Buckets as wide as the section that carries the pull, filled with the pull of ${spokenNote(tried.note)} at ${formatLength(speakingLength, state.units)}. ${each.join('; ')}.`;
 }

@@ -35,12 +35,12 @@ export const size = (semitones = 0): string => `${Math.abs(semitones).toFixed(1)
 
 export function verdictOf({ strain, toEdge, toFence }: Margin): string {
   if (strain === 'unknown')
-    return 'Of this string only the weight is known, not the core that carries it. Its edge can’t be drawn.';
+    return 'We know only the weight of this string, not its core, so we can’t draw its edge.';
   if (strain === 'broken') return 'Over the edge: the string breaks before it reaches this note.';
   if (toFence === undefined)
     return strain === 'caution'
       ? 'Within the range where a weak string breaks and a strong one holds.'
-      : `Below the edge of the weakest by ${size(toEdge)}.`;
+      : `Below the edge of a weak string by ${size(toEdge)}.`;
   if (strain === 'caution') return `Past the fence, with ${size(toEdge)} to the edge.`;
   return `Inside the fence: ${size(toFence)} to it, ${size(toEdge)} to the edge.`;
 }
@@ -58,5 +58,5 @@ export function describe(state: State): string {
   const each = pullsOf(state.mine).map(
     (p) => `${spokenNote(p.note)}, ${spokenGauge(p.gauge)}, ${shareText(marginOf(p))}`,
   );
-  return `Pitch against speaking length, with the edge at which plain strings break falling from short to long. The instrument’s strings below it, with their share of strength: ${each.join('; ')}. In hand: ${describeShort(state)}`;
+  return `Pitch against speaking length, with the edge at which plain strings break falling from short to long. The instrument’s strings below it, with their share of strength: ${each.join('; ')}. Your string: ${describeShort(state)}`;
 }

@@ -12,11 +12,11 @@ export function verdictOf(own: number, gauge: number): string {
   const { lie, raised, play } = seatOf(slotFor(own), gauge);
   switch (lie) {
     case 'binds':
-      return `It binds: the walls hold it ${thousandths(raised)} above the bottom. It will ping and stick when it is tuned. Have the slot filed wider.`;
+      return `It binds: the walls hold it ${thousandths(raised)} above the bottom. It will ping and stick when you tune it. Have the slot filed wider.`;
     case 'sits':
       return `It sits on the bottom, with ${play < 0.05 ? 'nothing' : thousandths(play)} to spare.`;
     case 'lies loose':
-      return `It lies loose, with ${thousandths(play)} of play: it may buzz, or shift when it is bent.`;
+      return `It’s loose, with ${thousandths(play)} of play: it may buzz, or shift when you bend it.`;
   }
 }
 

@@ -9,7 +9,7 @@ import { viewOf, type View } from '../../kit/bend/bent.ts';
 
 /** Why there is nothing to push, or why it goes no further; empty when all is well. */
 export function obstacle({ pull, pushed, room }: View, wanted: number): string {
-  if (!pushed) return 'How far this string stretches is not known here.';
+  if (!pushed) return 'We don’t know how much this string stretches.';
   if (pushed.strain === 'broken' || pull.strain === 'broken')
     return 'This bend would break the string.';
   if (pushed.travel >= room - 1e-9 && pushed.rise < wanted - 0.5)

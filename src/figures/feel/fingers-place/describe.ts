@@ -12,5 +12,5 @@ export function describeShort(pull: Pull, at: number, units: Units): string {
 }
 
 export function describe(pull: Pull, at: number, units: Units): string {
-  return `The ${spokenNote(pull.note)} string from nut to saddle, ${formatLength(pull.speakingLength, units)} long, pressed one millimetre aside; below each place hangs the weight that this needs, least in the middle and more towards both ends. ${describeShort(pull, at, units)}`;
+  return `The ${spokenNote(pull.note)} string from nut to saddle, ${formatLength(pull.speakingLength, units)} long, pressed one millimetre aside; the weight below each place is the push that it takes there, least in the middle and more towards both ends. ${describeShort(pull, at, units)}`;
 }

@@ -18,9 +18,9 @@ export function describeShort(view: View, partial: number): string {
   const gone = missing(view);
   if (gone || !view.own) return gone;
   const bare = view.bare
-    ? ` One bare wire as heavy as the ${spokenNote(view.bare.pull.note)} string would have it ${formatDrift(driftOf(view.bare, partial))} above.`
+    ? ` On a bare wire as heavy as the ${spokenNote(view.bare.pull.note)} string it would be ${formatDrift(driftOf(view.bare, partial))} above.`
     : '';
-  return `Partial ${partial} stands ${formatDrift(driftOf(view.own, partial))} above its tooth.${bare}`;
+  return `Partial ${partial} is ${formatDrift(driftOf(view.own, partial))} above its tooth.${bare}`;
 }
 
 export function describe(view: View, partial: number, units: Units): string {

@@ -23,13 +23,13 @@ function formatOff(cents: number): string {
 }
 
 export function describeShort({ recorded, wire, inharmonicity, farthest }: View): string {
-  return `B is ${formatSmall(recorded.fit.inharmonicity)} as measured, and ${formatSmall(inharmonicity)} for a plain ${formatWire(wire)}. The rung farthest from the model’s is number ${farthest.n}, ${formatOff(farthest.cents)} of it.`;
+  return `B is ${formatSmall(recorded.fit.inharmonicity)} as measured, and ${formatSmall(inharmonicity)} for a plain ${formatWire(wire)}. The rung furthest from the model’s is number ${farthest.n}, ${formatOff(farthest.cents)} of it.`;
 }
 
 export function describe(view: View, units: Units): string {
   const { recorded } = view;
   const top = formatDrift(modelCents({ inharmonicity: recorded.fit.inharmonicity }, RUNGS));
-  return `Up the page, the first ${RUNGS} partials of a recorded string, ${spokenNote(recorded.note)}, ${formatFret(recorded.fret)}; to the right, how far each stands above an even comb, up to ${top}. Beside them, the partials that the model gives a plain steel wire on a scale of ${formatLength(scaleLength, units)}. ${describeShort(view)}`;
+  return `Up the page, the first ${RUNGS} partials of a recorded string, ${spokenNote(recorded.note)}, ${formatFret(recorded.fret)}; to the right, how far each is above an even comb, up to ${top}. Beside them, the partials that the model gives a plain steel wire on a scale of ${formatLength(scaleLength, units)}. ${describeShort(view)}`;
 }
 
 export const head = [

@@ -22,7 +22,7 @@ export function describe(view: View, units: Units): string {
   if (gone || !own) return `${string} ${gone}`;
   const wire =
     bare && isItsBare(view)
-      ? ` One bare wire of the same mass would need ${formatEnd(bare.end, units)}.`
+      ? ` A bare wire of the same mass would need ${formatEnd(bare.end, units)}.`
       : '';
-  return `${string} It swings as if it began ${formatEnd(own.end, units)} in front of the saddle, ${thicknesses(view)} of its thicknesses and ${formatShare(own.end / pull.speakingLength, 2)} of its length.${wire}`;
+  return `${string} It vibrates as if it began ${formatEnd(own.end, units)} in front of the saddle, which is ${thicknesses(view)} of its thicknesses and ${formatShare(own.end / pull.speakingLength, 2)} of its length.${wire}`;
 }

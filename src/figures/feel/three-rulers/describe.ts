@@ -28,7 +28,7 @@ export const unitText = (sensation: Sensation, units: Units): string =>
 /** What the three add up to, or why they don't. */
 export function verdictText({ feel, broken }: View): string {
   if (broken) return 'One of the two would break';
-  return feel.verdict ?? 'No verdict: the stretch is not known';
+  return feel.verdict ?? 'No verdict: we don’t know how much it stretches';
 }
 
 function line(sensation: Sensation, judged: Compared | undefined, units: Units): string {
@@ -48,5 +48,5 @@ export function describe(state: State, view: View): string {
   const { units, bend } = state;
   const other = compared(state).other.name || 'the second instrument';
   const there = `${spokenNote(view.there.note)}, ${gaugeText(view)} thousandths, ${formatLength(view.there.speakingLength, units)} long`;
-  return `Three rulers of difference with their felt bands. The ${spokenNote(view.own.note)} string of ${state.mine.name || 'your instrument'}, ${view.gauge} thousandths, ${formatLength(view.own.speakingLength, units)} long, and one on ${other}: ${there}. Bent by ${bend.rise.toFixed(0)} cents at fret ${bend.fret}. ${describeShort(view, units)}.`;
+  return `Three scales of difference, each with its felt band. The ${spokenNote(view.own.note)} string of ${state.mine.name || 'your instrument'}, ${view.gauge} thousandths, ${formatLength(view.own.speakingLength, units)} long, and one on ${other}: ${there}. Bent by ${bend.rise.toFixed(0)} cents at fret ${bend.fret}. ${describeShort(view, units)}.`;
 }

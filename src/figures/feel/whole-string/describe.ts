@@ -24,7 +24,7 @@ export function describe(
   units: Units,
 ): string {
   const string = `The ${spokenNote(pull.note)} string from the tuner’s post to its anchor: ${formatLength(pull.speakingLength, units)} from nut to saddle, ${endText(beyond.nut, beyond.slipsAtNut, 'nut', units)}, and ${endText(beyond.saddle, beyond.slipsAtSaddle, 'saddle', units)}.`;
-  if (!slipped) return `${string} How far it stretches is not known.`;
+  if (!slipped) return `${string} We don’t know how much it stretches.`;
   if (slipped.held.strain === 'broken') return `${string} This bend would break it.`;
   return `${string} For ${formatRise(rise)} at fret ${fret} the finger travels ${formatTravel(slipped.held.travel, units)} with both ends held, and ${formatTravel(slipped.slipping.travel, units)} here, ${formatDifference(slipped.further)}.`;
 }

@@ -19,7 +19,7 @@ const scaleText = ({ treble, bass }: State['mine']['scale'], units: Units): stri
 export function describeNecks({ mine, other, units }: State): string {
   const by = other.scale.treble - mine.scale.treble;
   return (
-    `Two necks drawn from one nut line. ${mine.name || 'Your instrument'}, which feels right, has a scale length of ` +
+    `Two necks drawn with their nuts in line. ${mine.name || 'Your instrument'}, which feels right, has a scale length of ` +
     `${scaleText(mine.scale, units)}; ${other.name || 'the other'}, to be strung, has ${scaleText(other.scale, units)}, ` +
     `${signedLength(by, units)}.`
   );

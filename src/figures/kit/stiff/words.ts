@@ -14,5 +14,5 @@ export const formatSmall = (value: number): string =>
 /** Why there is no ladder to be seen; empty when there is. */
 export function missing({ own, broken }: View): string {
   if (broken) return 'This string would break.';
-  return own ? '' : 'Its stiffness has not been measured.';
+  return own ? '' : 'We don’t know its stiffness.';
 }

@@ -11,7 +11,7 @@ export const head = (units: Units): readonly string[] => [
   `speaking length / ${lengthUnit(units)}`,
   'frequency / Hz',
   `pull / ${forceUnit(units)}`,
-  `pull by the peg / ${forceUnit(units)}`,
+  `pull with the peg / ${forceUnit(units)}`,
 ];
 
 /** What is not known, or would break, is left empty. */

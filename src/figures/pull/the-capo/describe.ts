@@ -25,14 +25,14 @@ export const cents = (sharp: number): string => {
 
 export const pegText = (pull: Pull, { peg }: Clamped, units: Units): string =>
   peg.strain === 'broken'
-    ? 'by the peg it would break'
-    : `by the peg ${formatForce(pull.tension * peg.ratio, units)}, ${times(peg.ratio)}`;
+    ? 'with the peg it would break'
+    : `with the peg ${formatForce(pull.tension * peg.ratio, units)}, ${times(peg.ratio)}`;
 
 export function describe(pull: Pull, at: Clamped, units: Units): string {
   const start = `The ${spokenNote(pull.note)} string from its side, ${capoText(at.fret)}. It speaks for ${formatLength(at.length, units)} and sounds ${spokenNote(noteAt(pull, at.fret))}, ${formatFrequency(at.frequency)}.`;
   const pulls =
     at.stretched === undefined
-      ? `Its pull stays near ${formatForce(pull.tension, units)}; how much it stretches is not known.`
+      ? `Its pull stays near ${formatForce(pull.tension, units)}; we don’t know how much it stretches.`
       : `It pulls ${formatForce(pull.tension * (1 + at.stretched), units)}, ${times(1 + at.stretched)} of what it pulls open.`;
   return at.fret === 0
     ? `${start} ${pulls}`

@@ -17,7 +17,7 @@ export interface Neck {
   /** Equal steps to the octave */
   readonly divisions: number;
   readonly frets: number;
-  /** The fret that stands square to the middle line; parts allowed */
+  /** The square fret to the middle line; parts allowed */
   readonly square: number;
 }
 
