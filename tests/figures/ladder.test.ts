@@ -76,7 +76,7 @@ describe('viewOf', () => {
     expect(viewOf(on('turnstone', 0)).bare).toBeUndefined();
     const basses = viewOf(on('turnstone', 5));
     expect(basses.own).toBeUndefined();
-    expect(missing(basses)).toMatch(/not been measured/);
+    expect(missing(basses)).toMatch(/don’t know its stiffness/);
   });
 
   it('says nothing of the partials of a string that would break', () => {

@@ -74,7 +74,7 @@ describe('player', () => {
   });
 
   it('says so when a string cannot be worked out, and stays silent', async () => {
-    expect(await player.play('a', [{ ...tone, tension: -1 }])).toMatch(/cannot be worked out/);
+    expect(await player.play('a', [{ ...tone, tension: -1 }])).toMatch(/can’t work out/);
     expect(player.sounding).toBeUndefined();
     expect(done).not.toContain('start');
   });

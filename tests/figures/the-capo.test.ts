@@ -54,7 +54,7 @@ describe('a capo', () => {
     };
     const at = clamped(pull, 3);
     expect([at.sharp, at.stretched, at.peg.strain]).toEqual([undefined, undefined, 'unknown']);
-    expect(say(pull, at, 'in-lb')).toMatch(/is not known/);
+    expect(say(pull, at, 'in-lb')).toMatch(/don’t know how much it stretches/);
     expect(rows(pull, 'in-lb')[3]?.[4]).toBe('');
   });
 

@@ -84,7 +84,7 @@ test('the drawing says which way the saddle has to go', () => {
   expect(plain(verdictOf(shown))).toMatch(/1\.50 mm further back, away from the frets/);
   expect(verdictOf({ ...shown, setback: 0.002 })).toMatch(/forward, towards the frets/);
   expect(plain(say(shown))).toMatch(/12: \+11\.0 cents/);
-  expect(say({ ...shown, held: undefined })).toMatch(/no flag can be drawn/);
+  expect(say({ ...shown, held: undefined })).toMatch(/there are no flags/);
 });
 
 test('a saddle can be placed on any instrument that can be described, at any height', () => {
