@@ -5,9 +5,21 @@
  */
 import { expect, test } from 'vitest';
 
-import { materials, pullAtPitch, strainAtPitch, linearDensity } from '../../src/physics/index.ts';
+import {
+  linearDensity,
+  materials,
+  modulusUnderDoubt,
+  pullAtPitch,
+  strainAtPitch,
+} from '../../src/physics/index.ts';
 
 const { value, tolerance } = materials.nylon.modulus;
+
+test('so do two strings that stretch a little further under their pull', () => {
+  const doubt = modulusUnderDoubt('nylon', 'stretched') ?? NaN;
+  expect(1 - doubt).toBeLessThan(1 / Math.SQRT2);
+  expect(1 + doubt).toBeGreaterThan(Math.SQRT2);
+});
 
 test('two strings that stretch by one and by two lie within the range of the modulus, around its middle', () => {
   const [soft, stiff] = [value / Math.SQRT2, value * Math.SQRT2];
