@@ -19,8 +19,8 @@ type Fields = Record<string, unknown>;
 
 export class Book {
   trouble: Trouble | undefined;
-  /** How many entries on the shelf can't be read by this version; they stay where they are. */
-  unread = 0;
+  /** What lies on the shelf and can't be read by this version: it stays where it is, and goes into a file as it is. */
+  spoilt: readonly unknown[] = [];
   #shelf: Shelf;
   readonly #channel: Channel | undefined;
   readonly #records = new Map<string, BookRecord>();
@@ -72,17 +72,18 @@ export class Book {
   /** Takes up what lies on the shelf; what waits in this window stays. */
   async reload(): Promise<void> {
     const lying = await this.#shelf.all();
-    this.unread = 0;
+    const spoilt: unknown[] = [];
     const seen = new Set<string>();
     for (const each of lying) {
       if (wrongWith(each) !== undefined) {
-        this.unread += 1;
+        spoilt.push(each);
         continue;
       }
       const record = each as BookRecord;
       seen.add(record.id);
       if (!this.#waiting.has(record.id)) this.#records.set(record.id, record);
     }
+    this.spoilt = spoilt;
     for (const id of this.#records.keys())
       if (!seen.has(id) && !this.#waiting.has(id)) this.#records.delete(id);
     this.#tell();

@@ -5,8 +5,13 @@ import { nameOf, wrongWith, type BookRecord } from './schema.ts';
 const FORMAT = 'speaking-length.book';
 const VERSION = 1;
 
-export function writeBook(records: readonly BookRecord[], now: Date): string {
-  const sorted = [...records].sort((a, b) => a.created - b.created);
+/** `spoilt` is what this version can't read: another one may. */
+export function writeBook(
+  records: readonly BookRecord[],
+  now: Date,
+  spoilt: readonly unknown[] = [],
+): string {
+  const sorted = [...[...records].sort((a, b) => a.created - b.created), ...spoilt];
   return `${JSON.stringify({ format: FORMAT, version: VERSION, saved: now.toISOString(), records: sorted }, null, 1)}\n`;
 }
 

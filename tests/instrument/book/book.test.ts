@@ -2,6 +2,7 @@ import 'fake-indexeddb/auto';
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
 
 import { Book, type Channel } from '../../../src/instrument/book/book.ts';
+import { writeBook } from '../../../src/instrument/book/file.ts';
 import { find } from '../../../src/instrument/book/find.ts';
 import { isInstrument, nameOf, type BookRecord } from '../../../src/instrument/book/schema.ts';
 import { databaseShelf, memoryShelf, type Shelf } from '../../../src/instrument/book/shelf.ts';
@@ -90,7 +91,8 @@ describe('a book', () => {
     await shelf.put([{ next: spoilt, base: undefined }]);
     const book = await openBook();
     expect(book.get('x')).toMatchObject({ lines: [1, 2] });
-    expect(book.unread).toBe(1);
+    expect(book.spoilt).toMatchObject([spoilt]);
+    expect(writeBook(book.all, new Date(0), book.spoilt)).toContain('"id": "y"');
     await book.add(instrument('Dunlin'));
     expect(await shelf.all()).toHaveLength(3);
     shelf.close();
