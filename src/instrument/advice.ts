@@ -1,9 +1,11 @@
 /** What a plan asks the person at the bench to check and to beware of: a pure function, so that page, print and test agree. */
-import { CAUTION_SHARE, felt, noteFrequency } from '../physics/index.ts';
+import { CAUTION_SHARE, reachable, stoppedLength } from '../physics/index.ts';
 import { steelOnNylon } from './carrier.ts';
-import { formatDifference } from './format.ts';
-import type { Plan } from './plan.ts';
-import type { State } from './schema.ts';
+import { formatDifference, formatShare } from './format.ts';
+import { nowOf } from './now.ts';
+import { weighsBends, type Plan, type PlannedString } from './plan.ts';
+import type { Pull } from './pulls.ts';
+import type { State, Target } from './schema.ts';
 
 export interface Advice {
   /** What to check after the change, in the order of the work */
@@ -21,45 +23,43 @@ const LOADS =
   'What neck, top and bridge may carry is for their maker to say; ask before the load grows.';
 const OLD = 'Have a vintage, cracked or unknown instrument seen by a qualified repairer first.';
 
-/** Advice for what the plan strings, against the reference instrument. */
+/** A string thinner than this share of the old one may rattle in its slot: common practice. */
+const THINNER = 0.9;
+/** Below this share of change nobody sees a neck move: common practice, about a tenth of what the next set makes. */
+const SAME_LOAD = 0.01;
+
+/** Advice for what the plan strings, against what is on the same instrument now: never against another one. */
 export function adviceFor(state: State, plan: Plan): Advice {
-  const strung = plan.strings.flatMap((s) => (s.pull ? [{ ...s, pull: s.pull }] : []));
-  const thicker = strung.filter(
-    (s) => s.pull.gauge.gauge > (state.mine.strings[s.referenceIndex]?.gauge ?? 0),
+  const { other } = state;
+  const strung = plan.strings.flatMap((s, index) =>
+    s.pull ? [{ ...s, pull: s.pull, index }] : [],
   );
-  const load = strung.length > 0 ? plan.total / plan.referenceTotal - 1 : 0;
+  const now = nowOf({ other });
+  const load =
+    now?.total && plan.strings.length === strung.length ? plan.total / now.total - 1 : undefined;
   const near = strung.filter((s) => (s.pull.share ?? 0) > CAUTION_SHARE);
-  const tunedUp = strung.some(
-    (s) => s.pull.frequency > (noteOn(state, s.referenceIndex) ?? Infinity) * 1.001,
-  );
+  const tunedUp = strung.some(({ index, pull }) => {
+    const was = now?.pulls[index]?.frequency;
+    return was !== undefined && pull.frequency > was * 1.001;
+  });
 
   const builtFor = state.other.builtFor ?? 'steel';
   const steel = strung.filter((s) => steelOnNylon(builtFor, s.pull.construction));
 
   const checks = [
-    {
-      what: 'Nut slots',
-      why:
-        thicker.length > 0
-          ? `${stringNumbers(thicker, plan)} thicker than on ${nameOf(state)}; a slot cut for a thinner string pinches, and the string pings or sticks.`
-          : 'A thinner string may sit low or rattle in a slot cut for a thicker one.',
-    },
+    ...slots(strung, other, plan),
+    ...posts(strung, other, plan),
     {
       what: 'Relief',
-      why: `All strings together pull ${comparedWith(load, nameOf(state))}. Let the neck settle, then look at the relief again.`,
+      why: `${loadWords(load)} Let the neck settle, then look at the relief again.`,
     },
     {
       what: 'Action',
       why: 'It follows the relief: measure it at the twelfth fret only when the relief is right.',
     },
-    {
-      what: 'Intonation',
-      why: 'Another gauge wants another saddle place. Set each string against its octave, fretted as it is played.',
-    },
-    {
-      what: 'Springs',
-      why: 'A floating bridge balances the pull. Level it with its springs before anything else is judged.',
-    },
+    { what: 'Intonation', why: INTONATION[other.bridge ?? 'unknown'] },
+    ...bridgeCheck(other, load),
+    ...beyondCheck(state, strung),
     {
       what: 'The prediction',
       why: 'Tune up, weigh or play: write down what differs from this sheet.',
@@ -73,24 +73,126 @@ export function adviceFor(state: State, plan: Plan): Advice {
           `${stringNumbers(near, plan)} above ${CAUTION_SHARE * 100}\u00a0% of the least strength that the standard asks of its wire: tune up slowly, with the face turned away.`,
         ]
       : []),
-    ...(load > 0 || tunedUp || felt(load) !== 'you’d be guessing' ? [LOADS] : []),
+    ...(load === undefined || load > 0 || tunedUp ? [LOADS] : []),
     OLD,
   ];
   return { checks, cautions };
 }
 
-/** "2.1 % more than Redshank’s"; what would be written as nothing is said as alike. */
-function comparedWith(load: number, name: string): string {
-  const size = formatDifference(Math.abs(load)).replace(/^[+±]/, '');
-  if (Number.parseFloat(size) === 0) return `as much as ${name}’s`;
-  return `${size} ${load > 0 ? 'more' : 'less'} than ${name}’s`;
+type Strung = PlannedString & { readonly pull: Pull; readonly index: number };
+type Check = Advice['checks'][number];
+
+/** A slot is cut for what is on: a thicker string is pinched in it, a much thinner one rattles. */
+function slots(strung: readonly Strung[], { strings }: Target, plan: Plan): readonly Check[] {
+  if (!strings.some(({ on }) => on))
+    return [
+      {
+        what: 'Nut slots',
+        why: 'A slot cut for a thinner string pinches, and the string pings or sticks; in one cut for a thicker string it may rattle.',
+      },
+    ];
+  const over = (s: Strung): number =>
+    s.pull.gauge.gauge / (strings[s.index]?.on?.gauge ?? Infinity);
+  const [narrow, wide] = [
+    strung.filter((s) => strings[s.index]?.on && over(s) > 1),
+    strung.filter((s) => strings[s.index]?.on && over(s) < THINNER),
+  ];
+  const why = [
+    ...(narrow.length > 0
+      ? [
+          `${stringNumbers(narrow, plan)} thicker than what is on now; a slot that was cut for that pinches, and the string pings or sticks.`,
+        ]
+      : []),
+    ...(wide.length > 0
+      ? [
+          `${stringNumbers(wide, plan)} a good deal thinner, and may sit low or rattle in the old slot.`,
+        ]
+      : []),
+  ];
+  return why.length > 0 ? [{ what: 'Nut slots', why: why.join(' ') }] : [];
 }
 
-const nameOf = ({ mine }: State): string => mine.name || 'your instrument';
+/** What has never gone through this instrument's posts and bridge may not go through them now. */
+function posts(strung: readonly Strung[], { strings }: Target, plan: Plan): readonly Check[] {
+  const thickest = Math.max(0, ...strings.map(({ on }) => on?.gauge ?? 0));
+  if (thickest === 0) return [];
+  const more = strung.filter((s) => s.pull.gauge.gauge > thickest);
+  return more.length === 0
+    ? []
+    : [
+        {
+          what: 'Post and ball end',
+          why: `${stringNumbers(more, plan)} thicker than any string on it now: see that it goes through the post, and that its end seats in the bridge, before you cut it.`,
+        },
+      ];
+}
 
-function noteOn(state: State, index: number): number | undefined {
-  const note = state.mine.strings[index]?.note;
-  return note === undefined ? undefined : noteFrequency(note, state.mine.a4);
+function loadWords(load: number | undefined): string {
+  if (load === undefined) return 'A new set changes what the neck carries.';
+  if (Math.abs(load) < SAME_LOAD) return 'All strings together pull as much as what is on it now.';
+  const size = formatDifference(Math.abs(load)).replace(/^[+±]/, '');
+  return `All strings together pull ${size} ${load > 0 ? 'more' : 'less'} than what is on it now.`;
+}
+
+const INTONATION = {
+  saddles:
+    'Another gauge wants its saddle elsewhere. Set each string against its octave, fretted as it is played.',
+  sprung:
+    'Another gauge wants its saddle elsewhere. Once the bridge is level, set each string against its octave, fretted as it is played.',
+  glued:
+    'The saddle stays where it is. Check each string against its octave; where one is off, its place on the saddle’s crown is what can be shaped.',
+  standing:
+    'Move the bridge until both outer strings agree with their octaves, then check the ones between.',
+  unknown:
+    'Another gauge wants its saddle elsewhere. Set each string against its octave, fretted as it is played.',
+} as const;
+
+function bridgeCheck({ bridge }: Target, load: number | undefined): readonly Check[] {
+  if (bridge === 'sprung')
+    return [
+      {
+        what: 'Springs',
+        why: `The bridge balances the strings’ pull${load !== undefined && Math.abs(load) >= SAME_LOAD ? `, which is ${load > 0 ? 'more' : 'less'} than now` : ''}. Level it with its springs before you judge anything else.`,
+      },
+    ];
+  if (bridge === 'standing')
+    return [
+      {
+        what: 'Bridge',
+        why: 'Only the strings hold it. Change them one at a time, and see that it still stands upright where it stood.',
+      },
+    ];
+  return bridge === undefined
+    ? [
+        {
+          what: 'Bridge',
+          why: 'If it floats on springs, level it before you judge anything else. Say under “What is on it now” how it holds its strings, and only the lines for that bridge stand here.',
+        },
+      ]
+    : [];
+}
+
+/** Where the bend counts, and the job brings the lengths beyond nut and saddle: how much further it goes when the string slips there. */
+function beyondCheck(state: State, strung: readonly Strung[]): readonly Check[] {
+  const { bend, other } = state;
+  const { beyond } = other;
+  if (!beyond || !(bend.shown || weighsBends(state))) return [];
+  const further = strung.flatMap(({ pull }) => {
+    const { construction, speakingLength, tension } = pull;
+    if (pull.strain === 'broken' || construction.kind === 'measured') return [];
+    const at = stoppedLength({ scaleLength: speakingLength, fret: bend.fret });
+    const asked = { construction, speakingLength, tension, at, rise: bend.rise };
+    const ends = { beyondNut: beyond.nut, beyondSaddle: beyond.saddle };
+    const [held, slipping] = [reachable(asked), reachable({ ...asked, ends })];
+    return held && slipping && held.travel > 0 ? [slipping.travel / held.travel - 1] : [];
+  });
+  if (further.length === 0) return [];
+  return [
+    {
+      what: 'Beyond nut and saddle',
+      why: `The bends are worked out with the strings held there. If they slip, they go up to ${formatShare(Math.max(...further))} further for the same rise.`,
+    },
+  ];
 }
 
 function stringNumbers(some: readonly { readonly pull: unknown }[], plan: Plan): string {

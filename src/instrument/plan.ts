@@ -211,10 +211,14 @@ function plannedString(
   };
 }
 
-/** The strings of `mine`, left on, at the length and note of the instrument to be strung. */
+/**
+ * What comes off, at the length and note of the instrument to be strung: what is on it now, where anything was entered of that; else
+ * the strings of `mine`, as if they were left on.
+ */
 export function leftOn({ mine, other }: State): readonly (Pull | undefined)[] {
-  return other.strings.map(({ note }, i) => {
-    const gauge = mine.strings[i];
+  const isKnown = other.strings.some(({ on }) => on);
+  return other.strings.map(({ note, on }, i) => {
+    const gauge = isKnown ? on : mine.strings[i];
     return gauge && pullOf({ gauge, note, a4: other.a4, speakingLength: lengthOf(other, i) });
   });
 }

@@ -1,5 +1,6 @@
 /** A job as the book keeps it: made from what stands on the bench, and set up there again. */
 import '../bend-aims.ts';
+import '../ceiling.ts';
 import '../link-now.ts';
 import '../own-picks.ts';
 import { gaugeOf } from '../drawer.ts';
@@ -33,7 +34,7 @@ export const frozenPicks = (state: State): FrozenPick[] =>
     wanted,
   }));
 
-/** What picks follow from: everything but names, and what is on it now. */
+/** What picks follow from: everything but names, and what is on it now unless its pull is the ceiling. */
 const askedBy = ({ mine, other, aim }: State): string =>
   canonical([
     { ...mine, name: '' },
@@ -42,7 +43,7 @@ const askedBy = ({ mine, other, aim }: State): string =>
       name: '',
       bridge: '',
       beyond: '',
-      strings: other.strings.map((s) => [s.note, s.pick]),
+      strings: other.strings.map((s) => [s.note, s.pick, aim.ceiling === 'now' ? s.on : '']),
     },
     aim,
   ]);
