@@ -100,7 +100,11 @@ describe('the three handles', () => {
       ok: false,
       message: /from 7 to 20/,
     });
-    expect(parseStringGauge(initialState, '11.3')).toMatchObject({ ok: false, message: /11.5/ });
+    // A gauge between the drawer's is taken as it is typed.
+    expect(parseStringGauge(initialState, '11.3')).toMatchObject({
+      ok: true,
+      value: { kind: 'plain', gauge: 11.3 },
+    });
     expect(parseLength(initialState, 'long').ok).toBe(false);
     expect(parsePitch(initialState, 'H').ok).toBe(false);
   });
