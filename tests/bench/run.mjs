@@ -5,7 +5,7 @@
  */
 import { main } from '../../.tools/toolchain.mjs';
 import { withSite } from '../../.tools/with-site.mjs';
-import { open, phone, scrollThrough } from '../site/kit.ts';
+import { open, phone, scrollThrough, touch } from '../site/kit.ts';
 import { dist, htmlOf, pages } from '../site/pages.ts';
 import { fontBytes, htmlBytes, scriptBytes, styleBytes } from '../site/weights.ts';
 import { barePage } from './bare.mjs';
@@ -73,13 +73,19 @@ await main(() => {
     const drags = {};
     const floor = await floorOf(browser);
     for (const path of asked.length > 0 ? asked : pages()) {
-      const { page, responses, close } = await open(browser, home + path, { viewport: phone });
+      const { page, responses, close } = await open(browser, home + path, {
+        viewport: phone,
+        untouched: true,
+      });
       const codeAtFirst = await scriptBytes(page, responses);
+      await touch(page);
+      const codeInHand = await scriptBytes(page, responses);
       await scrollThrough(page);
       weights[`/${path}`] = {
         page: kilobytes(htmlBytes(htmlOf(path))),
         styles: kilobytes(await styleBytes(responses)),
         'code at first': kilobytes(codeAtFirst),
+        'code in hand': kilobytes(codeInHand),
         'code at the end': kilobytes(await scriptBytes(page, responses)),
         fonts: kilobytes(await fontBytes(responses)),
       };

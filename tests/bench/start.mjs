@@ -1,5 +1,6 @@
 /**
- * `npm run bench -- start`: what a page costs until it stands: code, blocking, the largest paint, shifts. Each page is loaded nine times
+ * `npm run bench -- start`: what a page costs until it stands: code, blocking, the largest paint, shifts; and what the first sign of a
+ * reader costs, at which what is in sight comes alive. Each page is loaded nine times
  * with the processor slowed, every second load being a plain page of the same weight: the same text, styles, fonts and
  * bytes of script, of which nothing runs. What the machine does beside weighs on both, so the ratios say more than the milliseconds.
  */
@@ -55,14 +56,18 @@ function copyWithoutScripts(folder) {
   return copy;
 }
 
-/** Milliseconds by which the main thread's tasks were too long, in its own time on the processor. */
-function blocking(trace) {
+/** How long the main thread's tasks were, ms of its own time on the processor. */
+function tasks(trace) {
   // The empty page before it may have had a process of its own.
-  const paint = trace.findLast(({ name }) => name === 'Layout');
+  const paint = trace.findLast(({ name }) => name === 'Layout' || name === 'UpdateLayoutTree');
   return trace
     .filter(({ name, pid, tid }) => name === 'RunTask' && pid === paint?.pid && tid === paint.tid)
-    .reduce((sum, { tdur = 0 }) => sum + Math.max(0, tdur / 1000 - task), 0);
+    .map(({ tdur = 0 }) => tdur / 1000);
 }
+
+/** Milliseconds by which they were too long. */
+const blocking = (trace) => tasks(trace).reduce((sum, each) => sum + Math.max(0, each - task), 0);
+const longest = (trace) => Math.max(0, ...tasks(trace));
 
 async function load(browser, url) {
   const context = await browser.newContext({
@@ -86,14 +91,27 @@ async function load(browser, url) {
     },
     categories,
   );
+  const code = await scriptBytes(page, responses);
+  const scripts = responses
+    .filter((each) => isScript(each.request()))
+    .map((each) => new URL(each.url()).pathname);
+  const sign = await record(
+    session,
+    async () => {
+      await page.keyboard.press('Shift');
+      await page.evaluate(() => new Promise((done) => setTimeout(done, 2000)));
+    },
+    categories,
+  );
   const seen = await page.evaluate(() => window.start);
   const result = {
     ...seen,
     blocked: blocking(trace),
-    code: await scriptBytes(page, responses),
-    scripts: responses
-      .filter((each) => isScript(each.request()))
-      .map((each) => new URL(each.url()).pathname),
+    blockedAfter: blocking(sign),
+    longest: longest(sign),
+    code,
+    codeAfter: await scriptBytes(page, responses),
+    scripts,
   };
   await context.close();
   return result;
@@ -127,6 +145,9 @@ export async function benchStart(browser, folder, paths) {
       'of a plain page': rounded(median(bare, 'code') / 1000, 1),
       'blocking ms': rounded(median(own, 'blocked'), 0),
       'plain blocking ms': rounded(median(bare, 'blocked'), 0),
+      'kB after the first sign': rounded(median(own, 'codeAfter') / 1000, 1),
+      'blocking ms then': rounded(median(own, 'blockedAfter'), 0),
+      'longest task then': rounded(median(own, 'longest'), 0),
       'LCP ms': rounded(median(own, 'lcp'), 0),
       'times a plain page': rounded(median(own, 'lcp') / median(bare, 'lcp'), 2),
       CLS: rounded(median(own, 'cls'), 3),
