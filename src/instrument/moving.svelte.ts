@@ -13,6 +13,8 @@ class Moving {
   by: object | undefined = $state.raw();
   /** Counts the beats. Read it to follow them. */
   beat = $state(0);
+  /** Hands on what was painted ahead of the state (figures/kit/follower.svelte.ts): before each beat, and at the end. */
+  beforeBeat: (() => void) | undefined;
   /** While a drag that was given up is put back: what is settled then is what was there before it */
   givenUp = false;
   #hands = 0;
@@ -33,6 +35,7 @@ class Moving {
       () => {
         this.#timer = undefined;
         this.#last = performance.now();
+        this.beforeBeat?.();
         this.beat += 1;
       },
       Math.max(LEAD, this.#last + BEAT - performance.now()),
@@ -44,6 +47,7 @@ class Moving {
     if (this.#hands > 0) return;
     clearTimeout(this.#timer);
     this.#timer = undefined;
+    this.beforeBeat?.();
     this.any = false;
   }
 }

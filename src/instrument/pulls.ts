@@ -83,6 +83,17 @@ export function pullsOf(instrument: Instrument, lengthRatio = 1): readonly Pull[
   );
 }
 
+/** The strings' pulls alone, N, by the ratio of length: what a step of a drag draws. */
+export function tensionsOf(instrument: Instrument): (lengthRatio: number) => readonly number[] {
+  const own = pullsOf(instrument);
+  return (lengthRatio) =>
+    own.map(({ construction, frequency, speakingLength: ownLength }) => {
+      const speakingLength = ownLength * lengthRatio;
+      const linearDensity = densityAtPitch({ construction, speakingLength, frequency });
+      return tension({ speakingLength, frequency, linearDensity });
+    });
+}
+
 /** Sum of the pulls, N. */
 export const totalPull = (pulls: readonly { readonly tension: number }[]): number =>
   pulls.reduce((sum, p) => sum + p.tension, 0);

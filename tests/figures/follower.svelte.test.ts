@@ -1,5 +1,5 @@
 import { flushSync } from 'svelte';
-import { afterEach, beforeEach, expect, it, vi } from 'vitest';
+import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
 
 import { Follower } from '../../src/figures/kit/follower.svelte.ts';
 import { atBeat, moving } from '../../src/instrument/moving.svelte.ts';
@@ -157,4 +157,72 @@ it('a figure out of sight waits for the end, and one with two sheets is seen by 
   flushSync();
   expect(seen.seen.at(-1)).toBe(0.63);
   seen.stop();
+});
+
+describe('what is painted', () => {
+  const lengthOf = ({ trial }: typeof initialState) => trial.length;
+  /** A figure that paints the length, and what it has painted. */
+  function painter() {
+    const figure = new Follower();
+    const painted: (number | undefined)[] = [];
+    const stop = figure.painted((state) => painted.push(lengthOf(state)));
+    return { figure, painted, stop };
+  }
+
+  it('is written at every step of the figure’s own drag; all that reacts is told at the beat', () => {
+    const { figure, painted, stop } = painter();
+    const shown = watch(() => lengthOf(store.state));
+    moving.begin();
+    const lengths = Array.from({ length: 30 }, (_, i) => 0.6 + i / 1000);
+    lengths.forEach((length) => step(figure, length));
+    expect(painted).toEqual(lengths);
+    // 30 steps are 0.48 s.
+    expect(shown.seen.length).toBeGreaterThan(3);
+    expect(shown.seen.length).toBeLessThan(8);
+    expect([undefined, ...lengths]).toEqual(expect.arrayContaining(shown.seen));
+    expect(figure.state.trial.length).toBe(lengths.at(-1));
+    moving.end();
+    flushSync();
+    expect(shown.seen.at(-1)).toBe(lengths.at(-1));
+    figure.commit();
+    expect(lengthOf(store.settled)).toBe(lengths.at(-1));
+    stop();
+    shown.stop();
+  });
+
+  it('goes with what another hand makes of it, and is lost to neither', () => {
+    const { figure, stop } = painter();
+    const other = new Follower();
+    moving.begin();
+    figure.set(withLength(0.7));
+    other.set({ ...other.state, units: 'mm-N' });
+    vi.advanceTimersByTime(200);
+    expect([lengthOf(store.state), store.state.units]).toEqual([0.7, 'mm-N']);
+    figure.set({ ...figure.state, trial: { string: 0, length: 0.71 } });
+    expect(figure.state.units).toBe('mm-N');
+    moving.end();
+    expect([lengthOf(store.state), store.state.units]).toEqual([0.71, 'mm-N']);
+    stop();
+  });
+
+  it('gives way to a state that came from elsewhere, and is painted as that is', () => {
+    const { figure, painted, stop } = painter();
+    moving.begin();
+    figure.set(withLength(0.7));
+    store.set(withLength(0.65));
+    moving.step();
+    vi.advanceTimersByTime(200);
+    expect(lengthOf(store.state)).toBe(0.65);
+    expect(painted).toEqual([0.7, 0.65]);
+    moving.end();
+    stop();
+  });
+
+  it('goes into the store at once where no pointer drags', () => {
+    const { figure, painted, stop } = painter();
+    figure.set(withLength(0.7));
+    expect(lengthOf(store.state)).toBe(0.7);
+    expect(painted).toEqual([]);
+    stop();
+  });
 });

@@ -1,20 +1,41 @@
 /**
  * A figure's way to the store. What the figure drags itself it follows at every step; what another figure drags, at every
  * beat; and what moves while it can't be seen, at the end. Everything else is the store's.
+ *
+ * What moves at every step may be painted: `paints` gives an attribute one function of the state, which the markup uses too.
+ * In a drag of the figure's own it is then written at once, past all that reacts, and the state goes into the store at the beat.
  */
+import { untrack } from 'svelte';
 import type { Attachment } from 'svelte/attachments';
 import { moving } from '../../instrument/moving.svelte.ts';
 import type { State } from '../../instrument/schema.ts';
 import { store } from '../../instrument/store.svelte.ts';
 
+/** What a drag has painted and the store does not know yet; it holds for as long as nobody else has changed the state. */
+let ahead: { readonly from: State; readonly to: State; readonly by: Follower } | undefined;
+
+const shown = (): State => untrack(() => store.state);
+
+/** The state as it is, painted or told. */
+const latest = (): State => (ahead && ahead.from === shown() ? ahead.to : shown());
+
+function catchUp(): void {
+  const was = ahead;
+  ahead = undefined;
+  if (was?.from === shown()) store.set(was.to);
+  else was?.by.paint(shown());
+}
+moving.beforeBeat = catchUp;
+
 export class Follower {
   // A figure counts as seen until the browser says otherwise, so that nothing is missed before it does.
   #seen = $state(true);
   readonly #places = new Map<Element, boolean>();
+  readonly #painters = new Set<(state: State) => void>();
 
   get state(): State {
     // Whoever makes the next state out of this one needs it as it is.
-    if (!$effect.tracking()) return store.state;
+    if (!$effect.tracking()) return latest();
     if (!this.#seen) return store.settled;
     return moving.any && moving.by && moving.by !== this ? store.told : store.state;
   }
@@ -29,10 +50,33 @@ export class Follower {
 
   set(next: State): void {
     moving.by = this;
-    store.set(next);
+    if (moving.any && this.#painters.size > 0) {
+      ahead = { from: shown(), to: next, by: this };
+      this.paint(next);
+    } else {
+      ahead = undefined;
+      store.set(next);
+    }
+  }
+
+  /** Writes all that is painted as it is in a state. */
+  paint(state: State): void {
+    for (const paint of this.#painters) paint(state);
+  }
+
+  /** Has something painted; returns the way to stop. */
+  painted(paint: (state: State) => void): () => void {
+    this.#painters.add(paint);
+    return () => this.#painters.delete(paint);
+  }
+
+  /** Goes on an element, one of whose attributes is this function of the state, here as in the markup. */
+  paints(name: string, value: (state: State) => string | number): Attachment<Element> {
+    return (element) => this.painted((state) => element.setAttribute(name, String(value(state))));
   }
 
   commit(): void {
+    catchUp();
     store.commit();
   }
 

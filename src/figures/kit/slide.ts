@@ -34,6 +34,11 @@ export interface Told {
   readonly spoken?: string | undefined;
 }
 
+/** Is given what puts a handle at a place (in the drawing's units) and value, and says when; returns the way to stop. */
+export type Painted = (
+  place: (at: { readonly x: number; readonly y: number; readonly value: number }) => void,
+) => () => void;
+
 const clamp = (value: number, { min, max }: Pick<Slide, 'min' | 'max'>): number =>
   Math.min(max, Math.max(min, value));
 
@@ -85,6 +90,8 @@ export function slide(get: () => Slide): Attachment<HTMLElement> {
       const at = (event: PointerEvent): number => (axis === 'x' ? event.clientX : event.clientY);
       const from = at(press);
       const scale = pixelsPerUnit(element);
+      // What a figure paints it is told at the beat, so the last value is remembered here.
+      let last = before;
       return {
         move: (event) => {
           if (scale === 0) return;
@@ -93,7 +100,9 @@ export function slide(get: () => Slide): Attachment<HTMLElement> {
           const value = now.stops
             ? nearestStop(asked, now.stops)
             : clamp(snap(asked, now.fine), now);
-          if (differs(value, now)) now.onmove(value);
+          if (!differs(value, { value: last, fine: now.fine })) return;
+          last = value;
+          now.onmove(value);
         },
         cancel: () => {
           get().onmove(before);
