@@ -1,9 +1,10 @@
 /** The reader's own strings, from the book to the picks, for as long as a page is open. */
+import type { Book } from './book/book.ts';
 import { isString, type BookRecord } from './book/schema.ts';
 import { openBook } from './book/open.ts';
 import { gaugeOf } from './drawer.ts';
 import './own-picks.ts';
-import { gaugeOfOwn, ownOf, type OwnString } from './own-string.ts';
+import { fieldsOf, gaugeOfOwn, ownOf, type OwnString } from './own-string.ts';
 import type { Page } from './page.ts';
 import { planOf } from './plan.ts';
 import type { Gauge, OwnDrawer, State } from './schema.ts';
@@ -21,6 +22,14 @@ export const stringsOf = (records: readonly BookRecord[]): readonly KeptString[]
     const own = isString(record) ? ownOf(record) : undefined;
     return own ? [{ id: record.id, own, changed: record.changed }] : [];
   });
+
+/** Changes a string of the book; what a newer version wrote beside it stays. */
+export async function changeString(book: Book, id: string, own: OwnString): Promise<void> {
+  const lying = book.get(id);
+  if (!lying || !isString(lying)) return;
+  const { string, ...fields } = fieldsOf(own);
+  await book.change(id, { ...fields, string: { ...lying.string, ...string } });
+}
 
 /** What picks may come from, for a reader who picks so. */
 export const gaugesFor = (kept: readonly KeptString[], from: OwnDrawer['from']): readonly Gauge[] =>

@@ -4,12 +4,21 @@
  */
 import Papa from 'papaparse';
 
-import { fromGramsPerMetre, fromPoundsPerInch, thousandths } from '../physics/index.ts';
+import { fromGramsPerMetre, fromPoundsPerInch } from '../physics/index.ts';
 import { asWritten, harmless } from './csv.ts';
 import { familyNames } from './family-names.ts';
-import { fromGrams, inGrams, origins, tidied, wrongString, type OwnString } from './own-string.ts';
+import {
+  fromGrams,
+  inGrams,
+  isShippedFamily,
+  origins,
+  tidied,
+  wrongString,
+  type OwnString,
+} from './own-string.ts';
 import { readNumber } from './parse.ts';
 import type { Kind } from './schema.ts';
+import { fromMetricGauge } from './typical.ts';
 import {
   columnOf,
   gaugeUnitIn,
@@ -201,7 +210,7 @@ class RowReader {
     const family = familyIn(cell('family'));
     const own: OwnString = tidied({
       kind,
-      gauge: gauge.thou,
+      gauge: inThousandths(gauge, kind, family),
       ...(family !== undefined && { family }),
       ...(weight !== undefined && { unitWeight: weight }),
       ...(doubt !== undefined && { doubt }),
@@ -212,7 +221,7 @@ class RowReader {
     return wrongString(own) ?? own;
   }
 
-  #readGauge(cell: string): { thou: number; kind: Kind | undefined } | string {
+  #readGauge(cell: string): Read | string {
     if (cell === '') return 'it has no gauge';
     const read = readNumber(cell);
     if (!read) return `“${short(cell)}” is no gauge`;
@@ -221,12 +230,7 @@ class RowReader {
     const kind = rest === '' ? undefined : kindIn(rest);
     if (rest !== '' && !kind) return `“${short(cell)}” is no gauge`;
     const of = (unit && gaugeUnitIn(unit)) || this.#gauge;
-    const thou = {
-      thousandths: read.value,
-      in: read.value * 1000,
-      mm: thousandths(read.value / 1000),
-    }[of];
-    return { thou, kind };
+    return { value: read.value, of, kind };
   }
 
   #readWeight(cell: string, usual: WeightUnit): number | undefined | string {
@@ -251,6 +255,18 @@ class RowReader {
     return read && read.unit === '' ? (weight * read.value) / 100 : `“${short(cell)}” is no ±`;
   }
 }
+
+interface Read {
+  readonly value: number;
+  readonly of: GaugeUnit;
+  readonly kind: Kind | undefined;
+}
+const inThousandths = ({ value, of }: Read, kind: Kind, family: string | undefined): number =>
+  of === 'mm'
+    ? fromMetricGauge(value, kind, isShippedFamily(family) ? family : undefined)
+    : of === 'in'
+      ? value * 1000
+      : value;
 
 const short = (text: string): string => (text.length > 24 ? `${text.slice(0, 23)}…` : text);
 

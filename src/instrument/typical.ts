@@ -9,7 +9,7 @@ import {
   type WoundString,
 } from '../physics/index.ts';
 import { brought } from './brought.ts';
-import { drawerOf } from './drawer.ts';
+import { drawerOf, nearestGauge } from './drawer.ts';
 import type { Family } from './family-names.ts';
 import { limits } from './limits.ts';
 import type { Gauge, Kind } from './schema.ts';
@@ -26,6 +26,16 @@ export function typicalRange(kind: Kind, family?: Family): { min: number; max: n
     min: Math.max(limits.gauge.min, Math.ceil(first * BELOW[kind])),
     max: Math.min(limits.gauge.max, Math.floor((list.at(-1) ?? limits.gauge.max) * ABOVE[kind])),
   };
+}
+
+/** A gauge in mm is a rounded one: half a hundredth of a millimetre either way is the same string. m */
+const METRIC_SLACK = 5e-6;
+
+/** Thousandths of a gauge that was given in mm: the drawer's, where it is that one rounded. */
+export function fromMetricGauge(millimetres: number, kind: Kind, family?: Family): number {
+  const thou = thousandths(millimetres / 1000);
+  const near = nearestGauge(kind, thou, family);
+  return Math.abs(near - thou) <= thousandths(METRIC_SLACK) ? near : thou;
 }
 
 /** The two of a list between which a value lies, or the two at the end beyond which it lies. */

@@ -47,9 +47,9 @@ describe('a table from elsewhere', () => {
       'Bezeichnung;Type;Gauge (mm);Unit weight (g/m);Qty\r\nh1;plain;0,254;0,3983;4\r\nE6;wound;1,168;6,72;0\r\n';
     const [first, last] = own(text);
     expect(first).toMatchObject({ kind: 'plain', unitWeight: fromGrams(0.3983), inStock: true });
-    expect(first?.gauge).toBeCloseTo(10, 6);
+    expect(first?.gauge).toBe(10);
     expect(last).toMatchObject({ kind: 'wound', unitWeight: fromGrams(6.72), inStock: false });
-    expect(last?.gauge).toBeCloseTo(45.984, 3);
+    expect(last?.gauge).toBe(46);
     expect(read(text).ignored).toEqual(['Bezeichnung']);
   });
   it('with tabs, as a spreadsheet copies it, inches and pounds per inch', () => {
@@ -81,6 +81,11 @@ describe('a table from elsewhere', () => {
     const text = 'kind,gauge,unit weight\nwound,26,0.0031\n';
     expect(read(text).assumed).toEqual({ gauge: 'thousandths', weight: 'lb/in' });
     expect(own(text, { weight: 'kg/m' })[0]?.unitWeight).toBe(0.0031);
+  });
+  it('takes a gauge in mm that is none of the drawer’s as it is', () => {
+    expect(own('kind,gauge (mm)\nplain,0.6\nplain,0.56\n').map((s) => s.gauge)).toEqual([
+      23.622047, 22,
+    ]);
   });
   it('with a ± in per cent or in grams', () => {
     const text = 'kind,gauge,weight g/m,plus or minus\nwound,26,3,2 %\nwound,26,3.1,±0.03\n';

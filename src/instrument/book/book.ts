@@ -97,6 +97,16 @@ export class Book {
     return id;
   }
 
+  /** Keeps many new things in one write. */
+  async addAll(all: readonly (Fields & { readonly kind: string })[]): Promise<void> {
+    const now = Date.now();
+    const changes = all.map((fields) => {
+      const record = { ...fields, id: newId(), created: now, changed: now, revision: 0 };
+      return { next: plain(record) as BookRecord, base: undefined };
+    });
+    await this.#write(changes);
+  }
+
   /** Changes some fields of a record; one of `undefined` is taken out. */
   async change(id: string, fields: Fields): Promise<void> {
     const base = this.#records.get(id);

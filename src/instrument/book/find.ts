@@ -2,7 +2,7 @@
 import { nameOf, type BookRecord } from './schema.ts';
 
 /** As it is compared: without case, accents and marks. */
-const folded = (text: string): string =>
+export const folded = (text: string): string =>
   text
     .normalize('NFD')
     .replace(/\p{Diacritic}/gu, '')
