@@ -80,6 +80,10 @@ export function drawerOf(family?: Family): Drawer {
   return made;
 }
 
+/** Whether a drawer that ships has it just so, with nothing else known of it. */
+export const isShipped = ({ kind, gauge, unitWeight, family }: Gauge): boolean =>
+  unitWeight === undefined && drawerOf(family).byGauge.has(`${kind} ${gauge}`);
+
 /** The gauges of a kind that the drawer for electric instruments holds, in thousandths, from thin to thick. */
 export const { gauges } = electric;
 

@@ -10,7 +10,7 @@
  */
 import { felt, nearestPull, type Construction, type Match } from '../physics/index.ts';
 import { brought } from './brought.ts';
-import { constructionOf, drawerOf, gaugeOf, nameAs } from './drawer.ts';
+import { constructionOf, drawerOf, gaugeOf, isShipped, nameAs } from './drawer.ts';
 import type { Family } from './family-names.ts';
 import { gaugeCode } from './link.ts';
 import { comparedPlan } from './pair.ts';
@@ -88,9 +88,6 @@ function makesOf(
 }
 
 const isKnown = ({ unitWeight }: Gauge): boolean => unitWeight !== undefined;
-const isOffList = ({ kind, gauge, family, unitWeight }: Gauge): boolean =>
-  unitWeight === undefined && !drawerOf(family).byGauge.has(`${kind} ${gauge}`);
-
 /** The shipped drawer with what the reader knows of the strings on the instrument in its place. */
 function shippedAnd(
   own: readonly Construction[],
@@ -116,8 +113,7 @@ brought.pick = (state, asked, kind, match) => {
   const { family } = other;
   const from = drawer?.from ?? 'shipped';
   const ofInstrument = mine.strings;
-  if (!drawer && !ofInstrument.some((s) => s.family === family && (isKnown(s) || isOffList(s))))
-    return false;
+  if (!drawer && !ofInstrument.some((s) => s.family === family && !isShipped(s))) return false;
   const kept = drawer?.strings ?? NONE;
   const list = (name: string, work: () => readonly Construction[]) =>
     keptWith(ofInstrument, kept, `${name} ${family} ${kind}`, work);
@@ -129,11 +125,7 @@ brought.pick = (state, asked, kind, match) => {
   const ofDrawer = (): readonly Construction[] => makesOf(kept, family, kind);
   if (from === 'stock') return best(list('kept', ofDrawer));
   const own = list(`own ${from}`, () =>
-    makesOf(
-      [...ofInstrument.filter((s) => drawer || isKnown(s) || isOffList(s)), ...kept],
-      family,
-      kind,
-    ),
+    makesOf([...ofInstrument.filter((s) => drawer || !isShipped(s)), ...kept], family, kind),
   );
   const hanging = best(list('hanging', () => makesOf(ofInstrument, family, kind)));
   // Another string may weigh the same to the last digit.

@@ -35,6 +35,12 @@ export async function changeString(book: Book, id: string, own: OwnString): Prom
 export const gaugesFor = (kept: readonly KeptString[], from: OwnDrawer['from']): readonly Gauge[] =>
   kept.flatMap(({ own }) => (from === 'stock' && !own.inStock ? [] : (gaugeOfOwn(own) ?? [])));
 
+/** The reader's strings as a state picks from them. */
+export async function ownDrawer(from: OwnDrawer['from']): Promise<OwnDrawer> {
+  const { records } = await openBook();
+  return { from, strings: gaugesFor(stringsOf(records), from) };
+}
+
 const same = (a: unknown, b: unknown): boolean => JSON.stringify(a) === JSON.stringify(b);
 
 let follows: Promise<() => void> | undefined;

@@ -1,17 +1,17 @@
 /** The reader's own strings in words. */
-import { constructionOf } from '../../../instrument/drawer.ts';
-import { formatDensity, formatGauge } from '../../../instrument/format.ts';
-import { gaugeOfOwn, type OwnString } from '../../../instrument/own-string.ts';
-import { linearDensity } from '../../../physics/index.ts';
-import { folded } from '../../../instrument/book/find.ts';
+import { constructionOf } from './drawer.ts';
+import { formatDensity, formatGauge } from './format.ts';
+import { gaugeOfOwn, type OwnString } from './own-string.ts';
+import { linearDensity } from '../physics/index.ts';
+import { folded } from './book/find.ts';
 
-/** "26 w": to the hundredth of a thousandth, as on every sheet. */
+/** "26 w": to a tenth of a thousandth; a gauge in mm is no surer. */
 export const gaugeText = ({ kind, gauge }: Pick<OwnString, 'kind' | 'gauge'>): string =>
-  formatGauge({ kind, gauge: Number(gauge.toFixed(2)) });
+  formatGauge({ kind, gauge: Number(gauge.toFixed(1)) });
 
 /** "26 wound, box 4" */
 export const callOwn = (own: OwnString): string =>
-  [`${Number(own.gauge.toFixed(2))} ${own.kind}`, own.label].filter(Boolean).join(', ');
+  [`${Number(own.gauge.toFixed(1))} ${own.kind}`, own.label].filter(Boolean).join(', ');
 
 /** kg/m: what is known, or worked out from its make; undefined for a material that the site can't work out. */
 export function weightOf(own: OwnString): number | undefined {
