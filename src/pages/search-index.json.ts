@@ -14,7 +14,8 @@ export async function GET(): Promise<Response> {
       };
     }),
   );
-  return new Response(JSON.stringify(pieces(chapters)), {
+  const labs = (await getCollection('labs')).map(({ id, data }) => ({ id, ...data }));
+  return new Response(JSON.stringify(pieces(chapters, labs)), {
     headers: { 'Content-Type': 'application/json' },
   });
 }

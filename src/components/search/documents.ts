@@ -22,6 +22,22 @@ export interface ChapterSource {
   readonly headings: readonly { readonly slug: string; readonly text: string }[];
 }
 
+export interface LabSource {
+  readonly id: string;
+  readonly number: number;
+  readonly title: string;
+  readonly question: string;
+  readonly summary: string;
+  readonly needs: readonly string[];
+}
+
+const labPiece = ({ id, number, title, question, summary, needs }: LabSource): Piece => ({
+  page: `Lab ${number}`,
+  title,
+  url: href(`labs/${id}/`),
+  text: `${question} ${summary} You need: ${needs.join('; ')}.`,
+});
+
 /** Throws RangeError where the text's headings are not those that the page was given. */
 export function chapterPieces(chapter: ChapterSource): Piece[] {
   const { id, number, title, question, summary, body, headings } = chapter;
@@ -61,6 +77,12 @@ const rooms: readonly Piece[] = [
     text: 'Describe what feels right and what is to be strung; get a stringing sheet with gauges that exist, their pull, and whether a hand could tell. Print it, copy a link, save it as CSV.',
   },
   {
+    page: 'Labs',
+    title: 'Labs',
+    url: href('labs/'),
+    text: 'Measure your own strings: listen with the microphone, weigh, hang, push aside, test your hand, check the intonation, and compare with the prediction.',
+  },
+  {
     page: 'Your book',
     title: 'Your book',
     url: href('book/'),
@@ -75,9 +97,13 @@ const rooms: readonly Piece[] = [
 ];
 
 /** Everything that the search can find. */
-export function pieces(chapters: readonly ChapterSource[]): Piece[] {
+export function pieces(
+  chapters: readonly ChapterSource[],
+  labs: readonly LabSource[] = [],
+): Piece[] {
   return [
     ...chapters.toSorted((a, b) => a.number - b.number).flatMap(chapterPieces),
+    ...labs.toSorted((a, b) => a.number - b.number).map(labPiece),
     ...rooms,
     ...glossary.map(({ id, term, text }) => ({
       page: 'Glossary',

@@ -1,6 +1,6 @@
 /** What was heard, in words: the pitch, the gauge, the core, the pull. */
 import { drawer } from '../../../instrument/drawer.ts';
-import { formatGauge, spokenNote } from '../../../instrument/format.ts';
+import { formatGauge, formatNote } from '../../../instrument/format.ts';
 import type { LabString } from '../kit/strings.ts';
 import {
   cents,
@@ -113,5 +113,5 @@ export function madeOf(tone: Tone, string: LabString): readonly string[] {
 
 export const noteSaid = (note: string, off: number): string =>
   Math.abs(off) < 0.5
-    ? `in tune, ${spokenNote(note)}`
-    : `${Math.abs(off).toFixed(1)}\u00a0cents ${off < 0 ? 'below' : 'above'} ${spokenNote(note)}`;
+    ? `in tune, ${formatNote(note)}`
+    : `${Math.abs(off).toFixed(1)}\u00a0cents ${off < 0 ? 'below' : 'above'} ${formatNote(note)}`;

@@ -1,0 +1,111 @@
+/** The intonation lab: from pitches at some frets to cents, and to how far the saddle has to move. */
+import {
+  bestSaddle,
+  errorAt,
+  intoned,
+  usualHeight,
+  type Intoned,
+} from '../../../instrument/intoned.ts';
+import { readNumber } from '../../../instrument/parse.ts';
+import type { Instrument } from '../../../instrument/schema.ts';
+import { cents, type Estimate } from '../../../physics/index.ts';
+import type { Column } from '../kit/columns.ts';
+import type { LabString } from '../kit/strings.ts';
+import type { Reading } from '../kit/rows.svelte.ts';
+
+/** How a harmonic at the twelfth fret is kept among the frets */
+const HARMONIC = 112;
+/** Cents: what a finger that presses a little harder or less does, and what a pitch is read to; common practice, no source */
+export const PRESSED = 1.5;
+const READ = 0.5;
+
+export const fretColumn: Column = {
+  key: 'fret',
+  label: 'fret',
+  unit: '0 is open, 12h the harmonic',
+  example: '12',
+  format: (value) => (value === HARMONIC ? '12h' : String(value)),
+  parse: (typed) => {
+    if (/^\s*(12\s*h|h)\s*$/i.test(typed)) return { ok: true, value: HARMONIC };
+    const read = readNumber(typed);
+    if (read?.unit === '' && Number.isInteger(read.value) && read.value >= 0 && read.value <= 24)
+      return { ok: true, value: read.value };
+    return { ok: false, message: 'Type a fret from 0 to 24, or 12h for the harmonic.' };
+  },
+};
+
+export interface AtFret {
+  readonly fret: number;
+  /** Cents above the even step from the open string */
+  readonly measured: Estimate;
+  /** As chapter 14's model has it, with the saddle where it serves best; undefined where the model can't say */
+  readonly predicted: number | undefined;
+}
+
+export interface InTune {
+  readonly frets: readonly AtFret[];
+  /** m by which the saddle has to go back (towards the tail), from the stopped twelfth; undefined without one */
+  readonly back: Estimate | undefined;
+  /** Cents of the harmonic above the octave of the open string: a check of the readings */
+  readonly harmonic: number | undefined;
+}
+
+const mean = (values: readonly number[]): number =>
+  values.reduce((sum, v) => sum + v, 0) / values.length;
+
+/** Cents at the twelfth fret per m of saddle, by the model or, where it can't say, by the lengths alone. */
+function slope(
+  known: Intoned | undefined,
+  height: number,
+  setback: number,
+  length: number,
+): number {
+  if (!known) return -1200 / Math.LN2 / length;
+  const at = (more: number) => errorAt(known, { height, setback: setback + more, fret: 12 }).total;
+  const step = 1e-4;
+  return (at(step) - at(-step)) / (2 * step);
+}
+
+export function inTune(
+  readings: readonly Reading[],
+  instrument: Instrument,
+  string: LabString,
+): InTune | undefined {
+  const pitches = new Map<number, number[]>();
+  for (const { values } of readings) {
+    const { fret, frequency } = values;
+    if (fret === undefined || frequency === undefined) continue;
+    pitches.set(fret, [...(pitches.get(fret) ?? []), frequency]);
+  }
+  const open = pitches.get(0);
+  if (!open) return undefined;
+  const f0 = mean(open);
+  const known = intoned(string.pull);
+  const height = usualHeight(instrument);
+  const setback = known ? bestSaddle(known, height).saddleSetback : 0;
+  const frets = [...pitches]
+    .filter(([fret]) => fret > 0 && fret !== HARMONIC)
+    .sort(([a], [b]) => a - b)
+    .map(([fret, all]): AtFret => ({
+      fret,
+      measured: {
+        value: cents(f0, mean(all)) - 100 * fret,
+        uncertainty: Math.hypot(
+          Math.hypot(PRESSED, READ) / Math.sqrt(all.length),
+          READ / Math.sqrt(open.length),
+        ),
+      },
+      predicted: known && errorAt(known, { height, setback, fret }).total,
+    }));
+  const twelfth = frets.find(({ fret }) => fret === 12)?.measured;
+  const perMetre = slope(known, height, setback, string.pull.speakingLength);
+  const harmonic = pitches.get(HARMONIC);
+  return {
+    frets,
+    back: twelfth && {
+      value: -twelfth.value / perMetre,
+      uncertainty: Math.abs(twelfth.uncertainty / perMetre),
+    },
+    harmonic: harmonic && cents(2 * f0, mean(harmonic)),
+  };
+}
