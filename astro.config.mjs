@@ -41,6 +41,27 @@ const chunks = [
     minShareCount: 2,
     priority: 1,
   },
+  // A group takes along what it needs: what others need of that as well has a place of its own before it.
+  { name: 'stiffness', test: /src\/physics\/stiffness\./, minShareCount: 2, priority: 1 },
+  {
+    name: 'progress',
+    test: /src\/exercises\/(progress|memory|Boxes|ChapterDone)/,
+    minShareCount: 2,
+    priority: 1,
+  },
+  {
+    name: 'prose',
+    test: /src\/figures\/kit\/(LiveText|DragNumber)/,
+    minShareCount: 2,
+    priority: 1,
+  },
+  // The four kinds of exercise: a chapter has three of them at the least.
+  {
+    name: 'exercises',
+    test: /src\/exercises\/(Verdict|Choices|Numeric|Choose|Order|FindMistake|say|attempt|judge|read-answer|offset|order|shuffle|load)/,
+    minShareCount: 2,
+    priority: 1,
+  },
   {
     name: 'pair',
     test: /src\/(instrument\/(plan|pair)|physics\/(nearest-pull|entries)|figures\/kit\/pair\/sheet)/,
