@@ -82,7 +82,8 @@ function soldAs(diameter: number, id: MaterialId): number {
 
 /**
  * Diameter of a plain string from its fundamental, its inharmonicity and its length: d² = 64 rho B L⁴ f²/(pi² E), so that it goes
- * with the square of the length. `drawer` holds the strings that it may have been. Throws RangeError naming an argument that
+ * with the square of the length: from nut or fret to the saddle where it stands, which is a scale and its setback. `drawer` holds the
+ * strings that it may have been. Throws RangeError naming an argument that
  * lies outside. Source: Fletcher 1964; JCGM 100:2008, equation (10).
  */
 export function gaugeHeard({

@@ -3,6 +3,7 @@ import { expect, test } from 'vitest';
 
 import { bendingStiffnessBounds } from '../../src/physics/bounds.ts';
 import { bendingStiffness, linearDensity } from '../../src/physics/construction.ts';
+import { material } from '../../src/physics/materials.ts';
 import {
   centsOfPartial,
   endLength,
@@ -11,6 +12,7 @@ import {
   stretchOfPartial,
 } from '../../src/physics/stiffness.ts';
 import { frequency } from '../../src/physics/tension.ts';
+import { modulusUnderDoubt } from '../../src/physics/under-pull.ts';
 import {
   any,
   anyPlain,
@@ -168,6 +170,17 @@ test('every argument is refused by its name', () => {
     (v) => bendingStiffness({ kind: 'plain', diameter: v, material: 'musicWire' }),
     notPositive,
   );
+});
+
+test('a plain string of nylon is bounded by what is known of it while it sounds, steel by its one modulus', () => {
+  const nylon = { kind: 'plain', diameter: 7.1e-4, material: 'nylon' } as const;
+  const { low, high } = bendingStiffnessBounds(nylon);
+  const doubt = modulusUnderDoubt('nylon', 'vibrating') ?? NaN;
+  expectRatio(high, doubt);
+  expectRatio(-low, doubt);
+  // Less than half of how unsure its way up from slack is.
+  const { value, tolerance } = material('nylon').modulus;
+  expect(high).toBeLessThan(tolerance / value / 2);
 });
 
 test('a core of unknown make spreads the stiffness by the fourth power of its diameter, and by nothing when it is known', () => {

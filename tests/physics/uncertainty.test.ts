@@ -14,6 +14,7 @@ import {
   propagate,
   type StringAsked,
 } from '../../src/physics/uncertainty.ts';
+import { modulusUnderDoubt } from '../../src/physics/under-pull.ts';
 import { fromThousandths } from '../../src/physics/units.ts';
 import { any, expectRatio, expectRefused, notFinite, notPositive } from './kit.ts';
 
@@ -133,6 +134,24 @@ function dice(seed: number): () => number {
     return state / 2 ** 32;
   };
 }
+
+test('a nylon string is doubted by what it bends and sounds with under its pull, not by how it gave on the way up', () => {
+  const construction = { kind: 'plain', diameter: 7.1e-4, material: 'nylon' } as const;
+  const made = estimateString({
+    ...{ construction, speakingLength: 0.65, frequency: 329.63 },
+    bend: { fret: 12, rise: 100 },
+    doubts: {},
+  });
+  const share = (of: typeof made.pull) => (of?.contributions.modulus ?? NaN) / (of?.value ?? NaN);
+  const half = (asked: 'stretched' | 'vibrating') =>
+    fromHalfWidth(modulusUnderDoubt('nylon', asked) ?? NaN);
+  // Travel goes with the root of the modulus, inharmonicity with the modulus itself; the pull changes little beside them.
+  expect(share(made.travel)).toBeCloseTo(half('stretched') / 2, 1);
+  expect(share(made.travel)).toBeLessThan(0.16);
+  expect(share(made.inharmonicity)).toBeGreaterThan(0.8 * half('vibrating'));
+  expect(share(made.inharmonicity)).toBeLessThan(1.3 * half('vibrating'));
+  expect(share(made.pull)).toBeLessThan(0.03);
+});
 
 test('strings drawn at random scatter as the propagation says', () => {
   const roll = dice(7);

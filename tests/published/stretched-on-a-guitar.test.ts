@@ -9,10 +9,14 @@ import { describe, expect, test } from 'vitest';
 import { families } from '../../src/instrument/families.ts';
 import {
   axialStiffness,
+  bend,
   growingModuli,
   modulusUnder,
   modulusUnderDoubt,
+  pluckGlide,
   responseOf,
+  slackened,
+  tipped,
   type MaterialId,
 } from '../../src/physics/index.ts';
 
@@ -67,6 +71,44 @@ describe.each(Object.entries(sets) as [MaterialId, readonly Printed[]][])('%s', 
     expect(Math.abs((growingModuli[id]?.stretched[1] ?? NaN) - growth)).toBeLessThan(0.5);
     const rest = (y - growth * x) / 1e9;
     expect(Math.abs((growingModuli[id]?.stretched[0] ?? NaN) / 1e9 - rest)).toBeLessThan(0.1);
+  });
+
+  test('pushed aside a little, each rises as its measured constant says, within the stated doubt', () => {
+    const doubt = modulusUnderDoubt(id, 'stretched') ?? NaN;
+    for (const [i, { stress }] of rows.entries()) {
+      const construction = { kind: 'plain', diameter: 7e-4, material: id } as const;
+      const pull = stress * (Math.PI / 4) * construction.diameter ** 2;
+      const at = { construction, speakingLength: 0.65, tension: pull, at: 0.325 };
+      const { rise } = bend({ ...at, travel: 0.003 });
+      // Small angles: cents are 600/ln 2 times (E A/T - 1) times half the square of the slope.
+      const constant = (rise * Math.LN2) / 600 / ((0.003 / 0.325) ** 2 / 2) + 1;
+      const { kappa = NaN } = strings[i] ?? {};
+      expect(Math.abs(constant / kappa - 1)).toBeLessThan(doubt / 1.8);
+    }
+  });
+
+  test('let out, plucked hard, or on a bridge that tips, each goes by the same constant', () => {
+    const doubt = modulusUnderDoubt(id, 'stretched') ?? NaN;
+    for (const [i, { stress }] of rows.entries()) {
+      const construction = { kind: 'plain', diameter: 7e-4, material: id } as const;
+      const tension = stress * (Math.PI / 4) * construction.diameter ** 2;
+      const string = { construction, speakingLength: 0.65, tension };
+      const strain = 1e-5;
+      const cents = (600 / Math.LN2) * strain;
+      const out = slackened({ construction, tension, share: strain });
+      // Drawn aside in the middle by y, half of the stretch 2 y²/L² stays on average.
+      const glide = pluckGlide({ ...string, at: 0.5, travel: 0.65 * Math.sqrt(strain) });
+      const [bent, beside] = [string, string];
+      const bridge = { stringArm: 0.01, springArm: 0.01, rate: 1e5, count: 1 };
+      const { tilt, cents: moved } = tipped({ strings: [bent, beside], bent: 0, rise: 50, bridge });
+      const { kappa = NaN } = strings[i] ?? {};
+      for (const found of [
+        -(out?.cents ?? NaN) / cents,
+        (glide ?? NaN) / cents,
+        (-(moved[1] ?? NaN) * Math.LN2) / 600 / ((tilt * bridge.stringArm) / 0.65),
+      ])
+        expect(Math.abs(found / kappa - 1)).toBeLessThan(doubt / 1.8);
+    }
   });
 
   test('no single modulus would do: the first string is twice as stiff as the third', () => {

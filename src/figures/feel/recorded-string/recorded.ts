@@ -106,7 +106,7 @@ export function modelled({ speakingLength, fit }: RecordedNote, wire: number): n
   });
 }
 
-/** How well a scale that is read from a rule is known, as a share: a millimetre or two. */
+/** How well a length is known where only the scale is assumed, as a share: a millimetre or two, its saddle's setback among them. */
 const LENGTH_DOUBT = 0.003;
 
 /** The gauge that a note tells, if the scale is the assumed one. */
