@@ -99,11 +99,11 @@ test('keys move each handle by its own steps, and the gauge from one that exists
   await pressKey(handle(page, 'pitch'), 'ArrowDown', 2);
   expect((await sliderValue(handle(page, 'pitch'))).text).toBe('D4');
   await pressKey(handle(page, 'gauge'), 'End');
-  expect((await sliderValue(handle(page, 'gauge'))).text).toBe('20');
+  expect((await sliderValue(handle(page, 'gauge'))).text).toBe('20 thousandths, plain');
   await pressKey(handle(page, 'gauge'), 'ArrowLeft', 3);
-  expect((await sliderValue(handle(page, 'gauge'))).text).toBe('17');
+  expect((await sliderValue(handle(page, 'gauge'))).text).toBe('17 thousandths, plain');
   await page.keyboard.press('Control+z');
-  expect((await sliderValue(handle(page, 'gauge'))).text).toBe('18');
+  expect((await sliderValue(handle(page, 'gauge'))).text).toBe('18 thousandths, plain');
   await page.getByRole('button', { name: /^Back to E4/ }).click();
   expect(await hung(page)).toBeCloseTo(pounds({}), 1);
   await close();
