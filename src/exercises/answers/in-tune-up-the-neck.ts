@@ -93,7 +93,7 @@ export const answers: Answers = {
       ({
         forward:
           'That shortens the stopped string by a larger share than the open one. Does the octave get sharper or flatter?',
-        down: 'The tuning of the open string moves both notes alike. It is their distance that is wrong.',
+        down: 'Tuning the open string moves both notes by the same amount. But the distance between them is wrong.',
         raise: 'A higher string is stretched more when it is pressed down. Which way does that go?',
       })[id],
   },

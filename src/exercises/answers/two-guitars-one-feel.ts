@@ -111,7 +111,7 @@ const lowest: ChooseExercise = {
     const difference = formatDifference(pull.tension / own.tension - 1);
     return Number(id) === own.gauge.gauge
       ? `That is the old gauge left on: ${difference} of pull. Multiply its unit weight by the ratio of L f, squared.`
-      : `That would pull ${difference} against the old string. Work out the unit weight that pulls alike, then take the nearest.`;
+      : `That would pull ${difference} against the old string. Work out the unit weight for the same pull, then take the nearest.`;
   },
 };
 

@@ -43,10 +43,10 @@ const live: Readonly<Record<string, Quantity>> = {
     const { pull } = viewOf(s);
     const { high } = bendingStiffnessBounds(pull.construction);
     if (pull.construction.kind === 'measured')
-      return 'Of the string in hand only the weight is known, not what its wraps add.';
+      return 'We know only the weight of your string, not what its wraps add.';
     return pull.construction.kind === 'wound'
-      ? `With the doubt in the core’s own stiffness, those of the string in hand could add up to ${formatShare(high)}.`
-      : 'The string in hand has none.';
+      ? `Counting how uncertain the core’s own stiffness is, those of your string could add up to ${formatShare(high)}.`
+      : 'Your string has none.';
   },
 };
 
