@@ -5,8 +5,10 @@
 import data from '../../../content/data/recorded-strings.yaml';
 import { notes as firstString, scaleLength } from '../../figures/feel/recorded-string/recorded.ts';
 import { constructionOf, CORE_SPREAD } from '../../instrument/drawer.ts';
+import { formatDifference, formatShare } from '../../instrument/format.ts';
 import type { Gauge } from '../../instrument/schema.ts';
 import {
+  axialStiffness,
   bendingStiffness,
   bendingStiffnessBounds,
   centsOfPartial,
@@ -118,6 +120,8 @@ function recordedRow({ note, gauge, fundamental, ...heard }: Recorded): Beside {
   };
 }
 
+/** “Around 100 cents”, at both frets. */
+const KEMP_CENTS = 100;
 /** The lowest string of a five-string bass, as the drawer has it. */
 const lowB = constructionOf({ kind: 'wound', gauge: 130 });
 const bassRow = (fret: number, partial: number): Beside => {
@@ -129,15 +133,18 @@ const bassRow = (fret: number, partial: number): Beside => {
     centsOfPartial({ inharmonicity: inharmonicityOf({ ...at, stiffness }), partial });
   const core = bendingStiffness(lowB);
   const { low, high } = bendingStiffnessBounds(lowB, CORE_SPREAD);
+  // B n² is the square of the partial's factor less one, and goes with the fourth power of the core.
+  const square = (c: number): number => 2 ** (c / 600) - 1;
+  const thicker = (square(KEMP_CENTS) / square(cents(core))) ** 0.25 - 1;
   return {
     what: `How sharp partial ${partial} of a bass’s low B is at fret ${fret}`,
     source: 'kemp-2020',
     unit: 'cents',
-    measured: 100,
+    measured: KEMP_CENTS,
     modelled: cents(core),
     reach: { low: cents(core * (1 + low)), high: cents(core * (1 + high)) },
     digits: 0,
-    why: '“Around 100”, of strings whose make is not the drawer’s. A core a seventh thicker than the drawer’s would meet it; wraps that press on each other would, too. The range takes cores of any make in.',
+    why: `“Around 100”, of strings whose make is not the drawer’s. A core ${formatShare(thicker)} thicker than the drawer’s would meet it; wraps that press on each other would, too. The range takes in cores up to ${formatShare(CORE_SPREAD)} thinner or thicker.`,
   };
 };
 
@@ -176,6 +183,9 @@ function elsewhereRow(
   };
 }
 
+/** What a single modulus would say, against what was measured. */
+const withOne = (off: number): string => `it would be off by ${formatDifference(off)}`;
+
 /** A plain nylon string on 650 mm whose stretch constant was measured: mean of three sets, with half of their spread. */
 function stretchedRow(
   order: string,
@@ -195,7 +205,7 @@ function stretchedRow(
     doubt,
     modelled: responseOf({ construction, tension: pull }).stretch,
     digits: 0,
-    why: 'Nylon’s modulus grows with its stress; the line through these strings is the model’s, so that this row shows its fit and no more. With one modulus for all, the first string came out 45 % too soft.',
+    why: `Nylon’s modulus grows with its stress; the line through these strings is the model’s, so that this row shows its fit and no more. With the one modulus that the model had at first, ${withOne(axialStiffness(construction) / pull / kappa - 1)}.`,
   };
 }
 
@@ -214,7 +224,7 @@ function bendingRow(note: string, diameter: number, measured: number): Beside {
     measured,
     modelled: bendingStiffness(construction, pull) / MILLIONTH,
     digits: 0,
-    why: `Its diameter isn’t told: the one that pulls as hard is assumed, ${thousandths(diameter).toFixed(1)} thousandths. The law was found on strings of harps.`,
+    why: `Its diameter isn’t told: the one that pulls as hard is assumed, ${thousandths(diameter).toFixed(1)} thousandths. The law was found on strings of harps. With the one modulus that the model had at first, ${withOne((axialStiffness(construction) * diameter ** 2) / 16 / MILLIONTH / measured - 1)}.`,
   };
 }
 
