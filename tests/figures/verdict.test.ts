@@ -25,7 +25,7 @@ test('the strings outside are named, and then those too close to tell', () => {
   expect(judgements(bass)[0]).toBe('close to the edge');
   const out = `${found.slice(0, -1).join(', ')} and ${found.at(-1)}`;
   expect(sheetVerdict(bass)).toMatch(
-    `Strings ${out} lie outside the inner band of pull. String 1 is close to the edge.`,
+    `Strings ${out} are outside the inner band of pull. String 1 is close to the edge.`,
   );
 });
 

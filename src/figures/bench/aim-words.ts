@@ -2,10 +2,10 @@
 import type { Aim } from '../../instrument/schema.ts';
 
 const alone = {
-  pull: 'Keeps the pull. A longer scale then feels softer to a touch, and its bends go further and harder.',
-  push: 'Keeps the push of the bend. On a longer scale the string is then lighter, pulls less and feels softer to a touch; the bend still goes further.',
+  pull: 'Keeps the pull. A longer scale then feels softer to touch, and its bends go further and take more push.',
+  push: 'Keeps the push of the bend. On a longer scale the string is then lighter, pulls less and feels softer to touch; the bend still goes further.',
   travel:
-    'Keeps how far the bend goes, as nearly as another make of string can. Pull and push are left to come out as they may.',
+    'Keeps how far the bend goes, as nearly as another make of string can. Pull and push may change.',
 } as const;
 
 /** One sentence or two for the weights of an aim. */

@@ -66,8 +66,8 @@ function summed(all: readonly (Judgement | undefined)[], within: string, band: s
     edge.length === 0
       ? ''
       : `${strings(edge, all.length)} ${edge.length === 1 ? 'is' : 'are'} close to the edge.`;
-  if (outside.length === 0) return near ? `No string lies outside. ${near}` : within;
-  const out = `${strings(outside, all.length)} ${outside.length === 1 ? 'lies' : 'lie'} outside the inner band ${band}.`;
+  if (outside.length === 0) return near ? `No string is outside. ${near}` : within;
+  const out = `${strings(outside, all.length)} ${outside.length === 1 ? 'is' : 'are'} outside the inner band ${band}.`;
   return near ? `${out} ${near}` : out;
 }
 
@@ -98,7 +98,7 @@ function ceilingText(state: State): string {
   const most = formatTotal(ceiling.most, units);
   return total <= ceiling.most * (1 + 1e-9)
     ? `Together they pull ${formatTotal(total, units)}, no more than ${most}.`
-    : `${ceiling.fits ? 'What was set by hand pulls' : 'Even the lightest strings that can be had pull'} ${formatTotal(total, units)} together, more than ${most}.`;
+    : `${ceiling.fits ? 'The strings you set yourself pull' : 'Even the lightest strings you can buy pull'} ${formatTotal(total, units)} together, more than ${most}.`;
 }
 
 /** A sentence or two for the whole sheet. */
@@ -115,7 +115,7 @@ function feltVerdict(state: State): string {
   if (broken.length > 0)
     return `${strings(broken, plan.strings.length)} ${broken.length === 1 ? 'breaks' : 'break'} as strung here.`;
   if (pullsOf(state.mine).some(({ strain }) => strain === 'broken'))
-    return 'A string of the instrument that feels right would break: there is no feel to match.';
+    return 'A string of the instrument that feels right would break, so there’s no feel to match.';
   const bends = aimedBends(state);
   if (bends) return bentVerdict(bends);
   const found = summed(
