@@ -56,6 +56,8 @@ export class Follower {
     } else {
       ahead = undefined;
       store.set(next);
+      // The page was told of nothing if that comes before a beat, and would not write again what it has written.
+      if (moving.givenUp) this.paint(next);
     }
   }
 
