@@ -1,7 +1,7 @@
 /**
  * Losses of a nylon first string as they were measured on a guitar: friction 40e-5, air 1.5 1/s, bending 2.4e-2; of the other
  * five strings bending 2.0e-2. Source: J. Woodhouse, Acta Acustica united with Acustica 90, 945 (2004), its table of strings.
- * Status: memory.
+ * Status: memory. They are typed here a second time: that finds a slip of the pen, and nothing else.
  */
 import { expect, test } from 'vitest';
 
