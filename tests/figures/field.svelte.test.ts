@@ -16,11 +16,14 @@ function placed() {
   const taken: number[] = [];
   const asked: PromiseWithResolvers<void>[] = [];
   let isThere = false;
+  const props = $state({ text: '25.5' });
   field = mount(Field, {
     target: document.body,
     props: {
       label: 'Speaking length',
-      text: '25.5',
+      get text() {
+        return props.text;
+      },
       bring: () => {
         const way = Promise.withResolvers<void>();
         asked.push(way);
@@ -45,6 +48,11 @@ function placed() {
     taken,
     asked,
     settle,
+    /** What undo, a handle or another window does to the value behind the field */
+    moves(text: string) {
+      props.text = text;
+      flushSync();
+    },
     message: () => document.querySelector('[role="alert"]')?.textContent,
     type(text: string) {
       input.value = text;
@@ -89,6 +97,37 @@ describe('a field whose reading comes later', () => {
     type('24');
     await arrive();
     expect(taken).toEqual([24]);
+  });
+
+  it('keeps what was typed when undo moves the value behind it meanwhile', async () => {
+    const { input, taken, type, moves, arrive } = placed();
+    type('24');
+    moves('27');
+    expect(input.value).toBe('24');
+    await arrive();
+    expect(taken).toEqual([24]);
+  });
+
+  it('leaves alone what is being typed when the reading of what was there before arrives', async () => {
+    const { input, taken, type, arrive } = placed();
+    type('24');
+    input.value = '24.7';
+    input.dispatchEvent(new Event('input', { bubbles: true }));
+    await arrive();
+    expect([input.value, taken]).toEqual(['24.7', []]);
+    type('24.75');
+    await arrive();
+    expect(taken).toEqual([24.75]);
+  });
+
+  it('follows the value again once what was typed has been taken', async () => {
+    const { input, type, moves, arrive } = placed();
+    type('24');
+    await arrive();
+    moves('24.00');
+    expect(input.value).toBe('24.00');
+    moves('25.5');
+    expect(input.value).toBe('25.5');
   });
 
   it('takes nothing that Escape has put back meanwhile', async () => {

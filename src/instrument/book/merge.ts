@@ -27,6 +27,44 @@ export interface Merged {
   readonly beside?: BookRecord;
 }
 
+/** What is measured lies one level deeper: two windows that write in different places of it lose neither. */
+const deep: readonly string[] = ['before', 'after'];
+
+interface Joined {
+  readonly value: unknown;
+  /** Both have changed the same thing */
+  readonly clash: boolean;
+}
+
+const isFields = (value: unknown): value is Record<string, unknown> =>
+  value !== null && typeof value === 'object' && !Array.isArray(value);
+
+/** What two changes of one value come to; where both changed it, and it can't be taken apart, mine. */
+function joined(from: unknown, mine: unknown, theirs: unknown, isDeep: boolean): Joined {
+  if (same(mine, theirs) || same(theirs, from)) return { value: mine, clash: false };
+  if (same(mine, from)) return { value: theirs, clash: false };
+  if (isDeep && isFields(mine) && isFields(theirs)) {
+    const was = isFields(from) ? from : {};
+    const keys = [...new Set([...Object.keys(theirs), ...Object.keys(mine)])];
+    const each = keys.map((key) => [key, joined(was[key], mine[key], theirs[key], true)] as const);
+    const value = Object.fromEntries(
+      each.flatMap(([key, { value: v }]) => (v === undefined ? [] : [[key, v]])),
+    );
+    return { value, clash: each.some(([, { clash }]) => clash) };
+  }
+  if (isDeep && Array.isArray(mine) && Array.isArray(theirs)) {
+    const was: readonly unknown[] = Array.isArray(from) ? from : [];
+    const length = Math.max(mine.length, theirs.length);
+    // A place that nobody has written in is as one that isn't there.
+    const at = (list: readonly unknown[], i: number): unknown => list[i] ?? '';
+    const each = Array.from({ length }, (_, i) =>
+      joined(at(was, i), at(mine, i), at(theirs, i), true),
+    );
+    return { value: each.map(({ value }) => value), clash: each.some(({ clash }) => clash) };
+  }
+  return { value: mine, clash: true };
+}
+
 /**
  * `mine` and `theirs` both come from `base`. A field that one of them changed is taken from that one. Where both changed the
  * same field, mine stands and theirs is kept beside it. What one put away and the other changed is not put away.
@@ -45,13 +83,9 @@ export function merge(
   const keys = new Set([...Object.keys(ours), ...Object.keys(others)]);
   for (const key of keys) {
     if (bookkeeping.includes(key) || key === 'deleted') continue;
-    const [a, b] = [ours[key], others[key]];
-    if (same(a, b) || same(b, from[key])) next[key] = a;
-    else {
-      next[key] = same(a, from[key]) ? b : a;
-      clash ||= !same(a, from[key]);
-    }
-    if (next[key] === undefined) delete next[key];
+    const found = joined(from[key], ours[key], others[key], deep.includes(key));
+    clash ||= found.clash;
+    if (found.value !== undefined) next[key] = found.value;
   }
   const deleted = mergedDeletion(base, mine, theirs);
   if (deleted !== undefined) next.deleted = deleted;

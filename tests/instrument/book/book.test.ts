@@ -1,11 +1,13 @@
 import 'fake-indexeddb/auto';
-import { afterEach, beforeEach, describe, expect, it } from 'vitest';
+import { IDBFactory } from 'fake-indexeddb';
+import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
 
 import { Book, type Channel } from '../../../src/instrument/book/book.ts';
-import { writeBook } from '../../../src/instrument/book/file.ts';
+import { readBook, writeBook } from '../../../src/instrument/book/file.ts';
 import { find } from '../../../src/instrument/book/find.ts';
 import { isInstrument, nameOf, type BookRecord } from '../../../src/instrument/book/schema.ts';
 import { databaseShelf, memoryShelf, type Shelf } from '../../../src/instrument/book/shelf.ts';
+import { readInstrument } from '../../../src/instrument/schema.ts';
 import { dunlin } from './any-record.ts';
 
 let name: string;
@@ -38,6 +40,16 @@ const instrument = (called: string, more: object = {}) => ({
   kind: 'instrument',
   name: called,
   instrument: { ...dunlin, name: called },
+  ...more,
+});
+/** A job in which both instruments are the same. */
+const job = (called: string, more: object = {}) => ({
+  kind: 'job',
+  name: called,
+  right: dunlin,
+  other: { ...dunlin, strings: dunlin.strings.map(({ note }) => ({ note })) },
+  aim: {},
+  picks: [],
   ...more,
 });
 const fieldOf = (book: Book, id: string, field: string): unknown =>
@@ -149,6 +161,30 @@ describe('two windows', () => {
     expect(b.records.map(nameOf)).toContain('Dunlin, other window');
   });
 
+  it('that write in different places of one card lose neither', async () => {
+    const a = await openBook();
+    const id = await a.add(job('Ticket 9', { before: { action: ['', '1.6'], relief: '0.3' } }));
+    const b = await openBook();
+    await a.change(id, { before: { action: ['1.5', '1.6'], relief: '0.3' } });
+    await b.change(id, { before: { action: ['', '1.6', '1.7'], relief: '0.3', words: 'dry' } });
+    expect(fieldOf(b, id, 'before')).toEqual({
+      action: ['1.5', '1.6', '1.7'],
+      relief: '0.3',
+      words: 'dry',
+    });
+    expect(b.records).toHaveLength(1);
+  });
+
+  it('that write in the same place of one card keep both', async () => {
+    const a = await openBook();
+    const id = await a.add(job('Ticket 9', { after: { relief: '0.3' } }));
+    const b = await openBook();
+    await a.change(id, { after: { relief: '0.2' } });
+    await b.change(id, { after: { relief: '0.25' } });
+    const found = b.records.map((r) => (fieldOf(b, r.id, 'after') as { relief: string }).relief);
+    expect(found.sort()).toEqual(['0.2', '0.25']);
+  });
+
   it('of which one puts away what the other changes keep it', async () => {
     const a = await openBook();
     const id = await a.add(instrument('Dunlin'));
@@ -197,6 +233,60 @@ describe('a shelf that fails', () => {
     await book.retry();
     expect(book.trouble).toBeUndefined();
     expect(await under.all()).toMatchObject([{ id, note: 'still here' }]);
+  });
+});
+
+describe('a shelf that is full', () => {
+  it('keeps what waits here, whatever another window puts in its place meanwhile', async () => {
+    let full = false;
+    const under = memoryShelf();
+    const narrow: Shelf = {
+      ...under,
+      put: (changes) =>
+        full ? Promise.reject(new DOMException('full', 'QuotaExceededError')) : under.put(changes),
+    };
+    const book = await openBook(undefined, async () => narrow);
+    const id = await book.add(job('Ticket 9', { note: 'dry' }));
+    const other = await openBook(undefined, async () => ({ ...under, close: () => undefined }));
+    full = true;
+    await book.change(id, { note: 'dry, cracked' });
+    await other.change(id, { reference: 'shelf 4' });
+    await book.reload();
+    expect(fieldOf(book, id, 'note')).toBe('dry, cracked');
+    full = false;
+    await book.retry();
+    expect(await under.all()).toMatchObject([{ id, note: 'dry, cracked', reference: 'shelf 4' }]);
+  });
+
+  it('writes jobs to the file all the same', async () => {
+    const book = await openBook(undefined, () => Promise.reject(new Error('blocked')));
+    await book.add(job('Ticket 9', { before: { relief: '0.3' } }));
+    const read = readBook(writeBook(book.all, new Date(0)));
+    const empty = await openBook();
+    await empty.takeIn(read.ok ? read.file.records : []);
+    expect(empty.records).toMatchObject([{ name: 'Ticket 9', before: { relief: '0.3' } }]);
+  });
+});
+
+describe('what a newer version wrote inside an instrument', () => {
+  it('is still there once its owner has worked on it here, and in the file', async () => {
+    vi.stubGlobal('indexedDB', new IDBFactory());
+    vi.resetModules();
+    const { keepOwn } = await import('../../../src/instrument/book/keep-own.ts');
+    const opened = await (await import('../../../src/instrument/book/open.ts')).openBook();
+    const later = {
+      ...dunlin,
+      courses: 2,
+      scale: { ...dunlin.scale, middle: 0.64 },
+      strings: dunlin.strings.map((s) => ({ ...s, course: 1 })),
+    };
+    const id = await opened.add(instrument('Dunlin', { instrument: later }));
+    const shown = readInstrument(later);
+    if (!shown) throw new Error('it can’t be shown');
+    expect(await keepOwn(id, { ...shown, a4: 432 })).toBeUndefined();
+    const read = readBook(writeBook(opened.all, new Date(0)));
+    expect(read.ok && read.file.records).toMatchObject([{ instrument: { ...later, a4: 432 } }]);
+    vi.unstubAllGlobals();
   });
 });
 
