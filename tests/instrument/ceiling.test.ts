@@ -75,7 +75,7 @@ test('a ceiling that nothing meets gives the lightest, and says so', () => {
   const plan = planOf(capped(100));
   expect(plan.ceiling?.fits).toBe(false);
   expect(plan.total).toBeGreaterThan(100);
-  expect(sheetVerdict(capped(100))).toContain('Even the lightest strings that can be had pull');
+  expect(sheetVerdict(capped(100))).toContain('Even the lightest strings you can buy pull');
 });
 
 test('no more than now is what is on now, where that is known', () => {

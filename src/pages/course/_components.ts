@@ -5,6 +5,7 @@ import Choose from '../../components/Choose.astro';
 import Cite from '../../components/Cite.astro';
 import Derivation from '../../components/Derivation.astro';
 import Door from '../../components/Door.astro';
+import Scene from '../../components/Scene.astro';
 import WholeString from '../../components/figures/WholeString.astro';
 import DragFret from '../../components/figures/DragFret.astro';
 import DragGauge from '../../components/figures/DragGauge.astro';
@@ -84,6 +85,7 @@ export const components = {
   Guess,
   HowToMeasure,
   SaddleCurve,
+  Scene,
   Numeric,
   Order,
   PointsTo,
