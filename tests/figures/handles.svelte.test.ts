@@ -65,6 +65,21 @@ const handles = (): HTMLElement[] =>
 const fields = (): string[] =>
   [...document.querySelectorAll<HTMLInputElement>('input.field')].map((field) => field.value);
 
+/** All drawings as they stand, but for the names that each mounting gives its hatchings. */
+const drawings = (): string =>
+  [...document.querySelectorAll('svg')]
+    .map((svg) => svg.outerHTML)
+    .join('\n')
+    .replaceAll(/<!--.*?-->/g, '')
+    .replaceAll(/(id="|#)c\d+/g, '$1');
+
+/** Where two drawings begin to differ; nothing where they don't. */
+function difference(a: string, b: string): string {
+  if (a === b) return '';
+  const at = [...a].findIndex((letter, i) => letter !== b[i]);
+  return [a, b].map((each) => each.slice(Math.max(0, at - 60), at + 60)).join(' | ');
+}
+
 /** Pixels of a drag: the farthest for which its range has room. */
 const distances = [90, 45, 20, 10];
 
@@ -123,6 +138,7 @@ describe.each(figures.filter(([name]) => !without.has(name)))('%s', (name, figur
       const before = encode(store.state);
       const steps = held.past.length;
       const start = seen(at);
+      const drawn = drawings();
       let isTried = uneven.has(handle);
       for (const way of [1, -1]) {
         for (const far of distances) {
@@ -131,6 +147,7 @@ describe.each(figures.filter(([name]) => !without.has(name)))('%s', (name, figur
           expect(encode(store.state), `${said}, after Escape`).toBe(before);
           expect(seen(at), `${said}, after Escape`).toEqual(start);
           expect(held.past, `${said}, after Escape`).toHaveLength(steps);
+          expect(difference(drawings(), drawn), `${said}, after Escape`).toBe('');
           expect(moved * way, said).toBeGreaterThanOrEqual(0);
           if (!slanting.has(name)) expect(Math.abs(across), said).toBeLessThan(0.01);
           if (isAtEnd || uneven.has(handle)) continue;
@@ -165,6 +182,26 @@ describe.each(figures.filter(([name]) => !without.has(name)))('%s', (name, figur
       flushSync();
       expect(seen(at), `${handle} undone`).toEqual(start);
     });
+  });
+
+  test('is drawn after a drag as if it had been opened there', async () => {
+    mounted = mount(figure, { target: document.body });
+    flushSync();
+    handles().forEach((at) => {
+      const upright = at.getAttribute('aria-orientation') === 'vertical';
+      const { x, y } = seen(at);
+      drag(at, upright ? 0 : 16, upright ? 16 : 5, () => {
+        // There and back, and a little further: what was painted on the way must not stay.
+        pointer(at, 'move', x + (upright ? 0 : -12), y + (upright ? -12 : -5));
+        release(at, x, y);
+      });
+    });
+    const dragged = drawings();
+    await unmount(mounted);
+    document.body.replaceChildren();
+    mounted = mount(figure, { target: document.body });
+    flushSync();
+    expect(difference(dragged, drawings())).toBe('');
   });
 
   test('goes by Home and End to its ends', () => {
