@@ -1,7 +1,8 @@
 /**
  * `npm run bench`: what the physics costs, what a drag costs on a phone-sized page with the processor slowed four times, and what each page
  * weighs. It prints and judges nothing. `npm run bench -- course/pitch/ bench/` looks at these pages only, `npm run bench --
- * build` at how the time of a build grows, `npm run bench -- start` at what a page costs until it stands.
+ * build` at how the time of a build grows, `npm run bench -- start` at what a page costs until it stands, `npm run bench -- book`
+ * at finding one of 300 instruments.
  */
 import { main } from '../../.tools/toolchain.mjs';
 import { withSite } from '../../.tools/with-site.mjs';
@@ -10,6 +11,7 @@ import { dist, htmlOf, pages } from '../site/pages.ts';
 import { fontBytes, htmlBytes, scriptBytes, styleBytes } from '../site/weights.ts';
 import { barePage } from './bare.mjs';
 import { benchDrag } from './drag.mjs';
+import { benchFind } from './find.mjs';
 import { benchGrowth } from './growth.mjs';
 import { benchListen } from './listen.mjs';
 import { benchPhysics } from './physics.mjs';
@@ -58,6 +60,7 @@ async function dragRows(page, path, floor) {
 await main(() => {
   const asked = process.argv.slice(2);
   if (asked[0] === 'build') return benchGrowth();
+  if (asked[0] === 'book') return withSite(benchFind);
   if (asked[0] === 'start')
     return withSite((browser) => {
       const named = asked.slice(1);
