@@ -74,7 +74,11 @@ export class Follower {
 
   /** Goes on an element, one of whose attributes is this function of the state, here as in the markup. */
   paints(name: string, value: (state: State) => string | number): Attachment<Element> {
-    return (element) => this.painted((state) => element.setAttribute(name, String(value(state))));
+    return (element) =>
+      this.painted((state) => {
+        const text = String(value(state));
+        if (element.getAttribute(name) !== text) element.setAttribute(name, text);
+      });
   }
 
   commit(): void {

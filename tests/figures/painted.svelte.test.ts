@@ -1,0 +1,90 @@
+// @vitest-environment happy-dom
+/**
+ * What a figure writes at each step of a drag is what its markup says once the page is told: every handle of the figures that
+ * paint, held in a simulated DOM before the beat and after it.
+ */
+import { flushSync, mount, unmount, type Component } from 'svelte';
+import { afterEach, beforeEach, expect, test } from 'vitest';
+
+import { moving } from '../../src/instrument/moving.svelte.ts';
+import { held, store } from '../../src/instrument/store.svelte.ts';
+import { initialState, workshopInstrument } from '../../src/instrument/workshop.ts';
+import { furnish, key, pointer, seen } from './hand.ts';
+
+const modules = import.meta.glob<{ default: Component }>(
+  '../../src/figures/{pull,feel,choosing,consequences,bench}/**/*.svelte',
+  { eager: true },
+);
+const sources = import.meta.glob<string>(
+  '../../src/figures/{pull,feel,choosing,consequences,bench}/**/*.svelte',
+  { eager: true, query: '?raw', import: 'default' },
+);
+const figures = Object.entries(modules)
+  .filter(([path]) => /useFigure\(\)[^]*\bpainted\b/.test(sources[path] ?? ''))
+  .map(
+    ([path, { default: figure }]) =>
+      [path.split('/').at(-1)?.replace('.svelte', '') ?? '', figure] as const,
+  );
+
+let mounted: ReturnType<typeof mount> | undefined;
+beforeEach(() => {
+  furnish();
+  // A figure alone is no page that is to be woken.
+  held.awake = true;
+  store.change({ ...initialState, mine: workshopInstrument('avocet'), units: 'mm-N' });
+});
+afterEach(async () => {
+  if (mounted) await unmount(mounted);
+  mounted = undefined;
+  document.body.replaceChildren();
+});
+
+/** Every attribute of what is drawn and of the handles. */
+const attributes = (): Map<Element, Map<string, string>> =>
+  new Map(
+    [...document.querySelectorAll('svg, svg *, [role="slider"]')].map((element) => [
+      element,
+      new Map([...element.attributes].map(({ name, value }) => [name, value])),
+    ]),
+  );
+/** The page is told of a step. */
+function beat(): void {
+  moving.beforeBeat?.();
+  moving.beat += 1;
+  flushSync();
+}
+
+test('some figures paint', () => {
+  expect(figures.map(([name]) => name)).toEqual(expect.arrayContaining(['Monochord', 'Necks']));
+});
+
+test.each(figures)('%s writes at a step what it says at the beat', (name, figure) => {
+  mounted = mount(figure, { target: document.body });
+  flushSync();
+  const wrong: string[] = [];
+  let moved = 0;
+  for (const handle of document.querySelectorAll<HTMLElement>('[role="slider"]')) {
+    const { x, y } = seen(handle);
+    pointer(handle, 'down', x, y);
+    for (const far of [14, 31, -23]) {
+      const before = attributes();
+      pointer(handle, 'move', x + far, y + far);
+      flushSync();
+      const painted = attributes();
+      beat();
+      const told = attributes();
+      for (const [element, all] of painted)
+        for (const [attribute, value] of all) {
+          if (before.get(element)?.get(attribute) === value) continue;
+          moved += 1;
+          const then = told.get(element)?.get(attribute);
+          if (then !== value)
+            wrong.push(`${element.tagName} ${attribute}: painted ${value}, told ${then}`);
+        }
+    }
+    key(handle, 'Escape');
+    flushSync();
+  }
+  expect(wrong, name).toEqual([]);
+  expect(moved).toBeGreaterThan(0);
+});
