@@ -3,6 +3,9 @@ import 'fake-indexeddb/auto';
 import { IDBFactory } from 'fake-indexeddb';
 import { afterEach, beforeEach, expect, test, vi } from 'vitest';
 
+// Each page loads all of its modules anew.
+vi.setConfig({ testTimeout: 30_000 });
+
 import type { Gauge, State } from '../../src/instrument/schema.ts';
 import { asTarget, initialState, workshopInstrument } from '../../src/instrument/workshop.ts';
 import { FakeStorage, openWindow, type FakeWindow } from './fake-window.ts';
@@ -65,17 +68,17 @@ test('picks follow the book: a string that is added, taken out of stock or put a
   page.held.change(named(`Knot ${count}`));
   const id = await page.keep(heavy);
   await pickFrom(page, 'stock');
-  expect(page.picks().at(-1)).toEqual(heavy);
+  await expect.poll(() => page.picks().at(-1)).toEqual(heavy);
   expect(page.picks()[0]).toBeUndefined();
   const ten = await page.keep({ kind: 'plain', gauge: 10 });
   await settled();
-  expect(page.picks()[0]).toEqual({ kind: 'plain', gauge: 10 });
+  await expect.poll(() => page.picks()[0]).toEqual({ kind: 'plain', gauge: 10 });
   await page.book.change(id, { inStock: false });
   await settled();
-  expect(page.picks().at(-1)).toBeUndefined();
+  await expect.poll(() => page.picks().at(-1)).toBeUndefined();
   await page.book.putAway(ten);
   await settled();
-  expect(page.picks()).toEqual(Array(6).fill(undefined));
+  await expect.poll(page.picks).toEqual(Array(6).fill(undefined));
 });
 
 test('where picks come from is remembered, and undone with its picks', async () => {
@@ -88,13 +91,13 @@ test('where picks come from is remembered, and undone with its picks', async () 
   const next = await load('', memory());
   await settled();
   expect(next.held.state.drawer?.from).toBe('stock');
-  expect(next.picks().at(-1)).toEqual(heavy);
+  await expect.poll(() => next.picks().at(-1)).toEqual(heavy);
   next.held.undo();
   await settled();
   expect(next.held.state.drawer).toBeUndefined();
   next.held.redo();
   await settled();
-  expect(next.picks().at(-1)).toEqual(heavy);
+  await expect.poll(() => next.picks().at(-1)).toEqual(heavy);
 });
 
 test('a friend’s link shows the friend’s picks; keeping it keeps them, and my own choice of drawer stays', async () => {
