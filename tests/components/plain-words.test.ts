@@ -5,7 +5,9 @@ import { expect, test } from 'vitest';
 
 const folder = join(import.meta.dirname, '../../content');
 const texts = [
-  ...readdirSync(join(folder, 'course')).map((file) => `course/${file}`),
+  ...['course', 'labs'].flatMap((room) =>
+    readdirSync(join(folder, room)).map((file) => `${room}/${file}`),
+  ),
   'data/glossary.yaml',
 ].map((file) => ({ file, text: readFileSync(join(folder, file), 'utf8') }));
 
