@@ -4,7 +4,7 @@
  * once, goes by keys from end to end, and its typed twin says what it says.
  */
 import { flushSync, mount, unmount, type Component } from 'svelte';
-import { afterEach, beforeEach, describe, expect, test } from 'vitest';
+import { afterEach, beforeEach, describe, expect, test, vi } from 'vitest';
 
 import { encode } from '../../src/instrument/link.ts';
 import { moving } from '../../src/instrument/moving.svelte.ts';
@@ -12,6 +12,9 @@ import { held, store } from '../../src/instrument/store.svelte.ts';
 import { initialState, workshopInstrument } from '../../src/instrument/workshop.ts';
 import type { State } from '../../src/instrument/schema.ts';
 import { furnish, key, keyUp, pointer, release, seen } from './hand.ts';
+
+// The largest drawings take seconds on a busy machine.
+vi.setConfig({ testTimeout: 60_000 });
 
 const modules = import.meta.glob<{ default: Component }>(
   '../../src/figures/{pull,feel,choosing,consequences,bench}/**/*.svelte',
