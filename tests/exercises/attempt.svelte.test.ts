@@ -28,7 +28,11 @@ async function load() {
 beforeEach(() => {
   window = openWindow();
 });
-afterEach(() => vi.unstubAllGlobals());
+afterEach(async () => {
+  // What was asked for late still looks for the window.
+  await vi.dynamicImportSettled();
+  vi.unstubAllGlobals();
+});
 
 describe('an attempt', () => {
   it('says nothing before it is answered, and nothing is judged before the file is there', async () => {

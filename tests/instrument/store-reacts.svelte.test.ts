@@ -5,7 +5,11 @@ import { store } from '../../src/instrument/store.svelte.ts';
 import { initialState } from '../../src/instrument/workshop.ts';
 import { openWindow } from './fake-window.ts';
 
-afterEach(() => vi.unstubAllGlobals());
+afterEach(async () => {
+  // What was asked for late still looks for the window.
+  await vi.dynamicImportSettled();
+  vi.unstubAllGlobals();
+});
 
 const withLength = (length: number) => ({ ...initialState, trial: { string: 0, length } });
 
