@@ -6,6 +6,7 @@ import { lengthOf, pullOf } from './pulls.ts';
 import { limits } from './limits.ts';
 import type { Gauge, Instrument, StringSpec, Target, TargetString } from './schema.ts';
 import { setsOf } from './sets.ts';
+import { tuningOf } from './tunings.ts';
 
 const FOURTH = 5;
 
@@ -55,6 +56,39 @@ export function withTargetCount(target: Target, count: number): Target {
     strings = [...strings, { note: below(strings.at(-1)?.note ?? 'E4') }];
   }
   return { ...target, strings };
+}
+
+/**
+ * The whole instrument so many semitones higher or lower, in whatever tuning; undefined where a note would leave what the site draws.
+ * A tuning that has a name is spelled as it is named.
+ */
+export function moved<T extends Instrument | Target>(
+  instrument: T,
+  semitones: number,
+): T | undefined {
+  const { min, max } = limits.note;
+  const notes = instrument.strings.map(({ note }) => noteNumber(note) + semitones);
+  if (notes.some((note) => note < min || note > max)) return undefined;
+  const spelled = instrument.strings.map(({ note }) => transpose(note, semitones));
+  const named = tuningOf(spelled)?.notes ?? spelled;
+  return {
+    ...instrument,
+    strings: instrument.strings.map((string, i) => ({ ...string, note: named[i] ?? string.note })),
+  };
+}
+
+/**
+ * The instrument with so many of its strings, as far as they were there before: `shelf` holds what was left out, from the highest
+ * string on, and takes what is left out now.
+ */
+export function withShelf<T extends Instrument | Target>(
+  instrument: T,
+  count: number,
+  shelf: T['strings'],
+): { readonly next: T; readonly shelf: T['strings'] } {
+  const { strings } = instrument;
+  const all = [...strings, ...shelf.slice(strings.length)];
+  return { next: { ...instrument, strings: all.slice(0, count) }, shelf: all };
 }
 
 export const withNote = <T extends Instrument | Target>(

@@ -101,9 +101,9 @@ export const spokenNote = (note: string): string =>
     .replace(/(\d)$/, ' $1')
     .replace(/\s+/g, ' ');
 
-/** The trade's short way: 10, 9.5, 46 w. */
-export const formatGauge = ({ kind, gauge }: Gauge): string =>
-  `${gauge}${kind === 'wound' ? `${GAP}w` : ''}`;
+/** The trade's short way: 10, 9.5, 46 w; for metric readers, where their units are given, in mm: 0.25, 1.17 w. */
+export const formatGauge = ({ kind, gauge }: Gauge, units: Units = 'in-lb'): string =>
+  `${units === 'in-lb' ? gauge : ((gauge * 25.4) / 1000).toFixed(2)}${kind === 'wound' ? `${GAP}w` : ''}`;
 
 export const spokenGauge = ({ kind, gauge }: Gauge): string => `${gauge} thousandths, ${kind}`;
 

@@ -18,7 +18,13 @@ import type { Gauge, Units } from './schema.ts';
 import { typicalRange } from './typical.ts';
 
 export type Parsed<T> =
-  { readonly ok: true; readonly value: T } | { readonly ok: false; readonly message: string };
+  | { readonly ok: true; readonly value: T }
+  | {
+      readonly ok: false;
+      readonly message: string;
+      /** What may have been meant, as it would be typed: to be taken with one press */
+      readonly offer?: string;
+    };
 
 const good = <T>(value: T): Parsed<T> => ({ ok: true, value });
 const bad = (message: string): Parsed<never> => ({ ok: false, message });
@@ -40,7 +46,7 @@ const unitText = (text: string): string => text.trim().toLowerCase().replace(/\.
 const entryOf = <T>(table: Readonly<Record<string, T>>, word: string): T | undefined =>
   Object.hasOwn(table, word) ? table[word] : undefined;
 
-/** A number and what follows it: "25 1/2 in", "25½", "647,7mm". Undefined when no finite number leads. */
+/** A number and what follows it: "25 1/2 in", "25-1/2", "25½", "647,7mm". Undefined when no finite number leads. */
 export function readNumber(
   text: string,
 ): { readonly value: number; readonly unit: string } | undefined {
@@ -49,7 +55,7 @@ export function readNumber(
     .replace(/[\u202f\u00a0]/g, ' ')
     .replace(/^[\u2212\u2013]/, '-');
   const match =
-    /^([-+]?(?:\d+(?:[.,]\d+)?|[.,]\d+)(?:e[-+]?\d+)?)?\s*(?:(\d+)\s*\/\s*(\d+)|([½¼¾⅛⅜⅝⅞]))?\s*(.*)$/i.exec(
+    /^([-+]?(?:\d+(?:[.,]\d+)?|[.,]\d+)(?:e[-+]?\d+)?)?\s*(?:(?:(?<=\d\s*)-\s*)?(\d+)\s*\/\s*(\d+)|(?:(?<=\d\s*)-\s*)?([½¼¾⅛⅜⅝⅞]))?\s*(.*)$/i.exec(
       clean,
     );
   if (!match) return undefined;
@@ -184,7 +190,14 @@ export function parseA4(text: string): Parsed<number> {
   return good(read.value);
 }
 
-/** A gauge of a family's strings, in its drawer or between: "10", ".010", "9.5", "46w", "46 wound". `kind` serves when the text does not say. */
+/** Bare numbers tell their unit by their size: no string is thicker than 0.15 in, nor thinner than 5 thousandths. */
+function thousandthsOf(value: number, unit: string): number {
+  if (unit === 'mm' || (unit === '' && value >= 0.15 && value < 5))
+    return thousandths(value / 1000);
+  return unit === '' && value >= 5 ? value : value * 1000;
+}
+
+/** A gauge of a family's strings, in its drawer or between: "10", ".010", "0.25" (mm), "9.5", "46w", "46 wound". `kind` serves when the text does not say. */
 export function parseGauge(text: string, kind: Gauge['kind'], family?: Family): Parsed<Gauge> {
   const read = readNumber(text);
   const kinds: Readonly<Record<string, Gauge['kind']>> = {
@@ -198,25 +211,23 @@ export function parseGauge(text: string, kind: Gauge['kind'], family?: Family): 
     /^(mm|in|inch|inches|"|″)?\s*(.*)$/i.exec(read?.unit ?? '') ?? [];
   const said = read && entryOf(kinds, rest);
   if (!read || !said) return bad('Type a gauge in thousandths, such as 10, .010 or 46w, or in mm.');
-  const isMetric = length.toLowerCase() === 'mm';
-  const inThousandths = length === '' && read.value >= 0.3;
-  const thou = isMetric
-    ? thousandths(read.value / 1000)
-    : inThousandths
-      ? read.value
-      : read.value * 1000;
+  const thou = thousandthsOf(read.value, length.toLowerCase());
+  // Typed in mm, whether or not that was said, it is a rounded one.
+  const isMetric = Math.abs(thou - read.value) > 1e-9 && thou < 500 * read.value;
   const near = nearestGauge(said, thou, family);
   // A gauge in mm is a rounded one: half a hundredth of a millimetre either way is the same string.
-  const slack = isMetric ? thousandths(5e-6) : 0.01;
+  const slack = isMetric ? thousandths(5.1e-6) : 0.01;
   const gauge = Math.abs(near - thou) <= slack ? near : Number(thou.toFixed(2));
   const { min, max } = typicalRange(said, family);
   if (gauge < min || gauge > max) {
     const other: Gauge['kind'] = said === 'plain' ? 'wound' : 'plain';
     const range = typicalRange(other, family);
     const instead = gauge >= range.min && gauge <= range.max;
-    return bad(
-      `${said === 'plain' ? 'Plain' : 'Wound'} strings here go from ${min} to ${max}.${instead ? ` For a ${other} one type ${Number(thou.toFixed(1))} ${other}.` : ''}`,
-    );
+    const message = `${said === 'plain' ? 'Plain' : 'Wound'} strings here go from ${min} to ${max}.`;
+    if (!instead) return bad(message);
+    const near = nearestGauge(other, thou, family);
+    const meant = Math.abs(near - thou) <= slack ? near : gauge;
+    return { ok: false, message, offer: `${meant} ${other}` };
   }
   return good({ kind: said, gauge, ...(family && { family }) });
 }

@@ -7,3 +7,10 @@ import { setsOf, type StringSet } from './sets.ts';
 /** The trade's sets for as many strings, from the one that comes most evenly to the wanted pulls. */
 export const rankedSets = (state: State): readonly SetScore<StringSet>[] =>
   rankSets({ strings: askedOf(state), sets: setsOf(state.other.family) });
+
+/** Every set of the trade for as many strings, from the lightest, whatever kinds it has: any of them can be put on. */
+export const allSets = (state: State): readonly SetScore<StringSet>[] =>
+  rankSets({
+    strings: askedOf(state).map((asked) => ({ ...asked, kind: undefined })),
+    sets: setsOf(state.other.family),
+  }).toSorted((a, b) => a.total - b.total);

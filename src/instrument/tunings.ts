@@ -1,5 +1,6 @@
 /** Tunings that have a name. */
 import data from '../../content/data/tunings.yaml';
+import { noteNumber } from '../physics/index.ts';
 
 export interface Tuning {
   readonly id: string;
@@ -12,5 +13,7 @@ export const tunings: readonly Tuning[] = data as Tuning[];
 /** The tuning that these notes make, if it has a name. */
 export const tuningOf = (notes: readonly string[]): Tuning | undefined =>
   tunings.find(
-    (t) => t.notes.length === notes.length && t.notes.every((note, i) => note === notes[i]),
+    (t) =>
+      t.notes.length === notes.length &&
+      t.notes.every((note, i) => noteNumber(note) === noteNumber(notes[i] ?? '')),
   );

@@ -162,3 +162,32 @@ describe('a field whose reading comes later', () => {
     expect([input.value, taken, message()]).toEqual(['long', [], 'Type a number.']);
   });
 });
+
+it('offers what may have been meant, and takes it with one press', () => {
+  const taken: unknown[] = [];
+  field = mount(Field, {
+    target: document.body,
+    props: {
+      label: 'Gauge',
+      text: '10',
+      parse: (typed: string) =>
+        typed === '46 wound'
+          ? ({ ok: true, value: typed } as const)
+          : ({ ok: false, message: 'Plain ones end at 26.', offer: '46 wound' } as const),
+      onvalue: (value: unknown) => taken.push(value),
+    },
+  });
+  flushSync();
+  const input = document.querySelector('input');
+  if (!input) throw new Error('no field');
+  input.value = '46';
+  input.dispatchEvent(new Event('change', { bubbles: true }));
+  flushSync();
+  expect(input.value).toBe('46');
+  const offer = document.querySelector<HTMLButtonElement>('[role="alert"] button');
+  expect(offer?.textContent).toBe('Take 46 wound');
+  offer?.click();
+  flushSync();
+  expect(taken).toEqual(['46 wound']);
+  expect(document.querySelector('[role="alert"]')).toBeNull();
+});

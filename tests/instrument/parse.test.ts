@@ -1,4 +1,6 @@
 import fc from 'fast-check';
+import { gauges } from '../../src/instrument/drawer.ts';
+import { formatGauge } from '../../src/instrument/format.ts';
 import { describe, expect, it } from 'vitest';
 
 import {
@@ -207,4 +209,55 @@ describe('whatever is typed', () => {
     expect(parseDensity(text).ok).toBe(false);
     expect(parseGauge(text, 'plain').ok).toBe(false);
   });
+});
+
+describe('gauges as people type them', () => {
+  const gaugeOf = (text: string, kind: 'plain' | 'wound' = 'plain') => {
+    const read = parseGauge(text, kind);
+    return read.ok ? read.value : undefined;
+  };
+
+  it.each([
+    ['0.25', 'plain', 10],
+    ['0,25', 'plain', 10],
+    ['.25', 'plain', 10],
+    ['0.25 mm', 'plain', 10],
+    ['.010', 'plain', 10],
+    ['0.33', 'plain', 13],
+    ['1.17', 'wound', 46],
+    ['1.17w', 'wound', 46],
+    ['2.67 wound', 'wound', 105],
+    ['0.046', 'wound', 46],
+  ] as const)('%s is a %s %d', (text, kind, gauge) => {
+    expect(gaugeOf(text, kind)).toEqual({ kind, gauge });
+  });
+
+  it('reads every gauge of the drawer back from what metric readers are shown', () => {
+    for (const kind of ['plain', 'wound'] as const)
+      for (const gauge of gauges[kind])
+        expect(gaugeOf(formatGauge({ kind, gauge }, 'mm-N'), kind)).toEqual({ kind, gauge });
+  });
+
+  it('offers the wound string that a plain one can’t be, as it would be typed', () => {
+    const read = parseGauge('46', 'plain');
+    expect(read.ok).toBe(false);
+    if (read.ok) return;
+    expect(read.offer).toBe('46 wound');
+    expect(parseGauge(read.offer ?? '', 'plain')).toEqual({
+      ok: true,
+      value: { kind: 'wound', gauge: 46 },
+    });
+    expect(parseGauge('500', 'plain')).not.toHaveProperty('offer');
+  });
+});
+
+it.each([
+  ['25-1/2', 25.5],
+  ['25 - 1/2', 25.5],
+  ['25-1/2 in', 25.5],
+  ['24-3/4″', 24.75],
+  ['25 1/2', 25.5],
+])('%s is %d inches', (text, inchesLong) => {
+  const read = parseScale(text, 'in-lb');
+  expect(read.ok && read.value / 0.0254).toBeCloseTo(inchesLong, 9);
 });

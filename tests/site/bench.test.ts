@@ -77,14 +77,15 @@ test('a gauge is pinned by its buttons or by typing, and handed back', async () 
   await gaugeField(page, 1).fill('.011');
   await gaugeField(page, 1).press('Enter');
   expect(await gaugeField(page, 1).inputValue()).toBe('11');
-  await gaugeField(page, 1).fill('rope');
+  await gaugeField(page, 1).fill('46');
   await gaugeField(page, 1).press('Enter');
-  expect(await page.getByRole('alert').textContent()).toContain('Type a gauge');
-  expect(await gaugeField(page, 1).inputValue()).toBe('rope');
+  expect(await page.locator('.message').textContent()).toContain('Plain strings here go from');
+  expect(await gaugeField(page, 1).inputValue()).toBe('46');
+  expect(await page.getByRole('button', { name: 'Take 46 wound' }).count()).toBe(1);
   // Undo takes back the gauge below it, and what could not be read goes with it.
   await page.getByRole('button', { name: 'Undo' }).click();
   expect(await gaugeField(page, 1).inputValue()).toBe('9.5');
-  expect(await page.getByRole('alert').count()).toBe(0);
+  expect(await page.locator('.message').count()).toBe(0);
   await close();
 });
 
@@ -106,11 +107,16 @@ test('without scripts the sheet stands as an example, and nothing offers what it
 test('a whole set goes on the sheet at once', async () => {
   const { page, close } = await bench();
   await page.getByRole('button', { name: 'Put on the sheet' }).first().click();
+  // Any set can be put on, with its verdict beside it.
+  await page.getByRole('button', { name: /^All \d+ sets/ }).click();
+  const nines = page.getByRole('listitem').filter({ hasText: /^nines 9 / });
+  expect(await nines.textContent()).toMatch(/together \d+\slb/);
+  expect(await nines.textContent()).toMatch(/outside the inner band of pull/);
+  await nines.getByRole('button').click();
+  expect(await gaugeField(page, 1).inputValue()).toBe('9');
   const plan = planOf(initialState);
   expect(plan.strings).toHaveLength(6);
-  expect(await page.getByRole('button', { name: 'On the sheet', exact: true }).isDisabled()).toBe(
-    true,
-  );
+  expect(await nines.getByRole('button').isDisabled()).toBe(true);
   await page.getByRole('button', { name: 'Back to single picks' }).click();
   expect(await gaugeField(page, 2).inputValue()).toBe(String(plan.strings[1]?.pull?.gauge.gauge));
   await close();
@@ -125,6 +131,21 @@ test('no pick is offered where every string would break', async () => {
   expect(await row.textContent()).toContain('none in the drawer holds');
   expect(await row.locator('.pull').textContent()).toBe('');
   await close();
+});
+
+test('from home it takes three presses to the verdict on lighter strings', async () => {
+  const visit = await open(browser, inject('origin'), { viewport: phone });
+  await scrollThrough(visit.page);
+  await visit.page.getByRole('link', { name: 'Curlew:' }).click();
+  await visit.page.getByRole('link', { name: /^Lighter or heavier strings on Curlew/ }).click();
+  await visit.page.waitForURL('**/bench/**');
+  const sets = visit.page.locator('#whole-sets');
+  await expect.poll(() => sets.evaluate((el) => el.getBoundingClientRect().top)).toBeLessThan(700);
+  const first = sets.getByRole('listitem').first();
+  await first.getByRole('button', { name: 'Put on the sheet' }).click();
+  expect(await first.textContent()).toMatch(/together \d+\slb.*pull/);
+  expect(await visit.page.locator('.stringing dl').textContent()).toContain('Curlew');
+  await visit.close();
 });
 
 describe('taking the sheet along', () => {

@@ -1,10 +1,11 @@
 /** What the sheet says of a difference: of what the aim weighs, whatever is unfolded on the page. */
 import { aimedBends, type BentString } from '../../instrument/bends.ts';
-import { formatTotal } from '../../instrument/format.ts';
+import { withPicks } from '../../instrument/edit.ts';
+import { formatDifference, formatTotal } from '../../instrument/format.ts';
 import { judgedPulls } from '../../instrument/judged.ts';
 import { planOf, type Plan } from '../../instrument/plan.ts';
 import { pullsOf } from '../../instrument/pulls.ts';
-import type { State } from '../../instrument/schema.ts';
+import type { Gauge, State } from '../../instrument/schema.ts';
 import type { Judgement, Sensation } from '../../physics/index.ts';
 
 const sensations: readonly Sensation[] = ['pull', 'push', 'travel'];
@@ -118,12 +119,22 @@ function feltVerdict(state: State): string {
     return 'A string of the instrument that feels right would break, so there’s no feel to match.';
   const bends = aimedBends(state);
   if (bends) return bentVerdict(bends);
-  const found = summed(
+  return `${pullVerdict(state)} ${changingPlaces(state)}`.trimEnd();
+}
+
+const pullVerdict = (state: State): string =>
+  summed(
     judgedPulls(state).map((j) => j?.judgement),
     'Every string’s pull is within 7\u00a0% of the aim.',
     'of pull',
   );
-  return `${found} ${changingPlaces(state)}`.trimEnd();
+
+/** What a whole set would be like: its heaviest and its lightest difference, and which strings a hand would tell. */
+export function setVerdict(state: State, gauges: readonly Gauge[]): string {
+  const strung = { ...state, other: withPicks(state.other, gauges) };
+  const off = planOf(strung).strings.flatMap(({ difference }) => difference ?? []);
+  const [low, high] = [Math.min(...off), Math.max(...off)].map(formatDifference);
+  return `${pullVerdict(strung)} ${low === high ? `All at ${low}` : `From ${low} to ${high}`}.`;
 }
 
 /** What stands beside one string under “Felt?”. */

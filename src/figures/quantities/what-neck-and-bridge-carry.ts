@@ -74,7 +74,10 @@ const fourDigits = (newtons: number, units: Units): string =>
 export const quantities: Readonly<Record<string, Quantity>> = {
   'carry.heavierTotal': (s) => formatTotal(total(s) + heavier(s).difference, s.units),
   'carry.heavierMore': (s) => formatDifference(heavier(s).relative),
-  'carry.heavierSet': (s) => heavierSet(s.mine, 1).strings.map(formatGauge).join(', '),
+  'carry.heavierSet': (s) =>
+    heavierSet(s.mine, 1)
+      .strings.map((g) => formatGauge(g))
+      .join(', '),
   'carry.downTotal': (s) => formatTotal(total(s) * (1 + WHOLE_TONE), s.units),
   'carry.down': () => formatDifference(WHOLE_TONE),
   'carry.downBare': () => `${(-100 * WHOLE_TONE).toFixed(0)}\u00a0%`,
