@@ -1,0 +1,144 @@
+import { describe, expect, it } from 'vitest';
+
+import { encode } from '../../src/instrument/link.ts';
+import type { State } from '../../src/instrument/schema.ts';
+import { initialState } from '../../src/instrument/workshop.ts';
+import {
+  first,
+  kept,
+  leaveVisit,
+  load,
+  loadNext,
+  onFreshPages,
+  read,
+  second,
+  store,
+  third,
+  trying,
+  window,
+} from './store-page.ts';
+
+onFreshPages();
+
+describe('the device', () => {
+  it('brings back what it remembers, once a page', async () => {
+    await load('', encode(second));
+    await store.open();
+    expect(encode(store.state)).toBe(encode(second));
+    store.change(third);
+    await store.open();
+    expect(store.state).toBe(third);
+  });
+
+  it('that remembers nonsense is told, and the workshop’s instrument stands in', async () => {
+    await load('', '{"mine": 7');
+    await store.open();
+    expect(store.state).toEqual(initialState);
+    expect(store.notice).toMatch(/could not be read/);
+  });
+
+  it('that is full is told once', async () => {
+    await store.open();
+    window.localStorage.setItem = () => {
+      throw new DOMException('full', 'QuotaExceededError');
+    };
+    store.change(first);
+    expect(store.state).toBe(first);
+    await read();
+    expect(store.notice).toMatch(/keeps nothing between visits/);
+    store.tell('');
+    store.change(second);
+    await read();
+    expect(store.notice).toBe('');
+  });
+
+  it('that has no storage at all loses nothing else', async () => {
+    Object.defineProperty(window, 'localStorage', {
+      get: () => {
+        throw new DOMException('blocked', 'SecurityError');
+      },
+    });
+    await store.open();
+    store.change(first);
+    store.undo();
+    expect(store.state).toEqual(initialState);
+    await read();
+    expect(store.notice).toMatch(/Copy the link/);
+  });
+});
+
+describe('undo on another page', () => {
+  async function next(): Promise<void> {
+    await loadNext();
+    await store.open();
+  }
+
+  it('takes back what changed the reader’s own, step by step', async () => {
+    await store.open();
+    store.change(first);
+    store.change(trying(first, 0.7));
+    store.change(trying(second, 0.7));
+    await next();
+    expect(encode(store.state)).toBe(encode(second));
+    store.undo();
+    expect(encode(store.state)).toBe(encode(first));
+    expect(kept(window)).toBe(encode(first));
+    await next();
+    store.undo();
+    expect(encode(store.state)).toBe(encode(initialState));
+    expect(store.canUndo).toBe(false);
+  });
+
+  it('is nothing where what was remembered of it is spoilt', async () => {
+    await load('', encode(first));
+    window.localStorage.setItem?.('speaking-length.undo', '[1, {"text": 7}, "x"');
+    await store.open();
+    expect(store.canUndo).toBe(false);
+    await load('', encode(first));
+    window.localStorage.setItem?.('speaking-length.undo', '[{"text": "v1/nonsense"}]');
+    await store.open();
+    store.undo();
+    expect(store.state.mine.name).toBe('Dunlin');
+  });
+});
+
+describe('another window', () => {
+  const elsewhere = (state: State) => {
+    window.localStorage.setItem?.('speaking-length.state', encode(state));
+    const event = new Event('storage');
+    Object.assign(event, { key: 'speaking-length.state', newValue: encode(state) });
+    window.dispatchEvent(event);
+  };
+
+  it('that changes the reader’s own is followed, and what is tried here stays', async () => {
+    await load('', encode(first));
+    await store.open();
+    store.change(trying(store.state, 0.7));
+    elsewhere(second);
+    await read();
+    expect(store.state.mine.scale.treble).toBe(0.61);
+    expect(store.state.trial.length).toBe(0.7);
+  });
+
+  it('that changes one thing while a drag changes another loses neither', async () => {
+    await load('', encode(first));
+    await store.open();
+    store.set({ ...store.state, aim: { ...store.state.aim, factor: 0.9 } });
+    elsewhere({ ...first, units: 'mm-N' });
+    await read();
+    store.commit();
+    expect(store.state.units).toBe('mm-N');
+    expect(store.state.aim.factor).toBe(0.9);
+    expect(kept(window)).toBe(encode(store.state));
+  });
+
+  it('doesn’t end a visit here', async () => {
+    await load(`#${encode({ ...first, mine: { ...first.mine, name: 'Knot' } })}`, encode(first));
+    await store.open();
+    elsewhere(second);
+    await read();
+    expect(store.state.mine.name).toBe('Knot');
+    await leaveVisit();
+    expect(encode(store.state)).toBe(encode(second));
+  });
+});
