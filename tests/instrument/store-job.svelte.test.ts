@@ -9,6 +9,7 @@ import {
   first,
   held,
   kept,
+  late,
   leaveVisit,
   load,
   loadNext,

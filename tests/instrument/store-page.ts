@@ -45,7 +45,7 @@ export async function loadNext(hash = ''): Promise<void> {
 /** The part that reads links comes late: until it has done its work. */
 export const read = () => vi.dynamicImportSettled();
 
-const late = () => import('../../src/instrument/arrive.ts');
+export const late = () => import('../../src/instrument/arrive.ts');
 export const held = async () => (await import('../../src/instrument/store.svelte.ts')).held;
 export const show = async (next: State) => (await late()).show(await held(), next);
 export const leaveVisit = async () => (await late()).leaveVisit(await held());
