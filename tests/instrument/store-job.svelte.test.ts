@@ -127,6 +127,16 @@ describe('a job', () => {
     expect(store.tail).toBe(`/j-${job?.id}`);
   });
 
+  it('of a page left too soon is in the book though its reader has nothing of their own', async () => {
+    await load(`#${encode(note(friend, 428))}/j-12-34`);
+    const left = JSON.stringify({ id: '12-34', text: encode(note(friend, 428)) });
+    window.localStorage.setItem?.('speaking-length.job', left);
+    await store.open();
+    await expect.poll(async () => (await jobs()).length).toBe(1);
+    expect((await jobs())[0]).toMatchObject({ id: '12-34', other: { a4: 428 } });
+    expect(store.tail).toBe('/j-12-34');
+  });
+
   it('that this device doesn’t have is a visit of what its address shows', async () => {
     window.follow(`#${encode(friend)}/j-123-4`);
     await expect.poll(() => store.visiting).toBe(true);
