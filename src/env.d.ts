@@ -6,7 +6,7 @@ declare module '*.yaml' {
 declare namespace Astro {
   interface ClientDirectives {
     /** Comes alive at the first sign of a reader, or of one who turns to it: components/sign.ts */
-    'client:sign'?: boolean | 'own';
+    'client:sign'?: boolean | 'own' | 'answer';
   }
 }
 

@@ -1,6 +1,6 @@
 /**
  * Directive `client:sign`: an island comes alive at the first sign that somebody is there, or, with `client:sign="own"`, that
- * somebody turns to it. Until then a page is right as it was built, and loads nothing; where it is to show another instrument
+ * somebody turns to it; `client:sign="answer"` is an exercise's, which shows what was answered here before as soon as anybody is there. Until then a page is right as it was built, and loads nothing; where it is to show another instrument
  * than the one it was built for, it does not wait. What a reader does first is not lost: early.ts.
  */
 import type { ClientDirective } from 'astro';
@@ -14,7 +14,14 @@ const acts = ['keydown', 'focusin', 'click', 'input', 'change'];
 const signOn = (place: EventTarget): Promise<void> =>
   new Promise((resolve) => {
     const listening = new AbortController();
-    const come = (): void => {
+    const come = (event?: Event): void => {
+      // Over a page that is laid out, a pointer that rests is told to have moved.
+      const rests =
+        event?.type === 'pointermove' &&
+        event instanceof PointerEvent &&
+        event.movementX === 0 &&
+        event.movementY === 0;
+      if (rests) return;
       listening.abort();
       resolve();
     };
@@ -29,8 +36,20 @@ let anywhere: Promise<void> | undefined;
 
 keepEarly();
 
+/** What `exercises/` remembers of them, by the names that `instrument/storage.ts` gives */
+const ANSWERED = /\.(answer|done|tries)\./;
+
+function remembersAnswers(): boolean {
+  try {
+    return Object.keys(localStorage).some((key) => ANSWERED.test(key));
+  } catch {
+    return false;
+  }
+}
+
 const directive: ClientDirective = async (load, { value }, island) => {
-  await (value === 'own' ? signOn(island) : (anywhere ??= signOn(window)));
+  const byItself = value === 'own' || (value === 'answer' && !remembersAnswers());
+  await (byItself ? signOn(island) : (anywhere ??= signOn(window)));
   if (!island.hasAttribute('ssr')) return;
   const hydrate = await load();
   await hydrate();

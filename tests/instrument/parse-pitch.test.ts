@@ -80,12 +80,15 @@ describe('parseGauge', () => {
   });
 
   it.each([
-    ['46', 'plain', 'Plain strings here go from 5 to 36. For a wound one type 46 wound.'],
-    ['10w', 'plain', 'Wound strings here go from 15 to 195. For a plain one type 10 plain.'],
-    ['400', 'plain', 'Plain strings here go from 5 to 36.'],
-  ] as const)('offers the other kind for %s %s, where there is one', (text, kind, message) => {
-    expect(parseGauge(text, kind)).toEqual({ ok: false, message });
-  });
+    ['46', 'plain', 'Plain strings here go from 5 to 36.', '46 wound'],
+    ['10w', 'plain', 'Wound strings here go from 15 to 195.', '10 plain'],
+    ['400', 'plain', 'Plain strings here go from 5 to 36.', undefined],
+  ] as const)(
+    'offers the other kind for %s %s, where there is one',
+    (text, kind, message, offer) => {
+      expect(parseGauge(text, kind)).toEqual({ ok: false, message, ...(offer && { offer }) });
+    },
+  );
 
   it.each([
     ['0.25 mm', 'plain', 10],

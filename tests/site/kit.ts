@@ -154,7 +154,9 @@ export async function wake(page: Page): Promise<void> {
 
 /** Runs in the page. */
 function turnToAll(): void {
-  for (const each of document.querySelectorAll('astro-island[ssr][opts*="own"]'))
+  for (const each of document.querySelectorAll(
+    'astro-island[ssr]:is([opts*="own"], [opts*="answer"])',
+  ))
     each.dispatchEvent(new Event('focusin'));
 }
 
@@ -173,15 +175,15 @@ export async function quiet(page: Page): Promise<void> {
 /** Runs in the page: whether no island that can be seen still waits for its script; with `all`, nor for somebody to turn to it. */
 function inSightIsHydrated(all: boolean): boolean {
   return [...document.querySelectorAll('astro-island[ssr] > :not(template)')].every((element) => {
-    if (!all && element.parentElement?.matches('[opts*="own"]')) return true;
+    if (!all && element.parentElement?.matches('[opts*="own"], [opts*="answer"]')) return true;
     const { top, bottom, height } = element.getBoundingClientRect();
     // One that only shows its edge may wait until it is scrolled to.
     return height === 0 || bottom < 0 || top > 0.9 * innerHeight;
   });
 }
 
-/** Scrolls to the end in steps of less than a screen, and waits until every island is hydrated and the net is quiet. */
-export async function scrollThrough(page: Page): Promise<void> {
+/** Scrolls to the end in steps of less than a screen, and waits until all that comes by itself is there. */
+export async function scrollDown(page: Page): Promise<void> {
   await page.evaluate(async () => {
     // A browser without a screen now and then leaves a frame out: the wait ends all the same.
     const frame = () =>
@@ -197,23 +199,39 @@ export async function scrollThrough(page: Page): Promise<void> {
       await frame();
     }
   });
-  // What a quick scroll left behind is brought into sight, so that nothing waits for a reader who has passed.
-  // Counted and scrolled to in one step: an island may come alive at any moment.
+  await passThrough(
+    page,
+    'astro-island[ssr]:not([opts*="own"], [opts*="answer"]) > :not(template)',
+  );
+  await quiet(page);
+}
+
+/** The same, and turns to every island that waits for a hand, until all are hydrated and the net is quiet. */
+export async function scrollThrough(page: Page): Promise<void> {
+  await scrollDown(page);
+  await passThrough(page, 'astro-island[ssr] > :not(template)');
+  await hydrated(page);
+  await quiet(page);
+}
+
+/**
+ * What a quick scroll left behind is brought into sight, so that nothing waits for a reader who has passed. Counted and scrolled to
+ * in one step: an island may come alive at any moment.
+ */
+async function passThrough(page: Page, waits: string): Promise<void> {
   const nextInSight = () =>
-    page.evaluate(() => {
-      const waiting = document.querySelectorAll('astro-island[ssr] > :not(template)');
+    page.evaluate((which) => {
+      const waiting = document.querySelectorAll(which);
       waiting[0]?.scrollIntoView({ block: 'center' });
       waiting[0]?.parentElement?.dispatchEvent(new Event('focusin'));
       return waiting.length;
-    });
+    }, waits);
   for (let left = await nextInSight(); left > 0; left = await nextInSight()) {
     await page.waitForFunction(
-      (count) => document.querySelectorAll('astro-island[ssr] > :not(template)').length < count,
-      left,
+      ([which, count]) => document.querySelectorAll(which).length < count,
+      [waits, left] as const,
     );
   }
-  await hydrated(page);
-  await quiet(page);
 }
 
 /** Brings each of these into sight, one after the other, and waits until nothing in it sleeps. */
