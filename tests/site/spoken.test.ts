@@ -47,7 +47,7 @@ test('describing an instrument', async () => {
   await reader.press('Enter');
   await reader.write('24.75 in');
   await reader.press('Enter');
-  for (const key of ['Tab', 'Tab', 'Tab', 'Tab', 'Tab', 'Tab']) await reader.press(key);
+  for (let i = 0; i < 8; i += 1) await reader.press('Tab');
   await reader.press('ArrowDown');
   await reader.press('Tab');
   await close();
@@ -67,6 +67,10 @@ test('describing an instrument', async () => {
       'Enter: Scale length, textbox, 24.75 in',
       'Tab: Multi-scale, checkbox',
       `Tab: Tuning, combobox, E standard, collapsed`,
+      '(Whole tuning)',
+      'Tab: −1 semitone, whole tuning, button',
+      'Tab: +1 semitone, whole tuning, button',
+      '(1 What feels right)',
       `Tab: Strings, combobox, ${mine.strings.length}, collapsed`,
       `Tab: A4, textbox, ${mine.a4} Hz`,
       'Tab: Strung with, combobox, electric, collapsed',
