@@ -1,28 +1,30 @@
 import { cpSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import type { Page } from 'playwright-core';
+import type { Browser, Page } from 'playwright-core';
 import { afterAll, beforeAll, expect, test } from 'vitest';
 
 import { builtFiles, buildWorker } from '../../.tools/offline.mjs';
 import { serve } from '../../.tools/serve.mjs';
-import { browser } from './browser.ts';
-import { open, scrollThrough, sliderValue, type Visit } from './kit.ts';
+import { launch, open, scrollThrough, sliderValue, type Visit } from './kit.ts';
 import { dist, pages } from './pages.ts';
 
 const folder = mkdtempSync(join(tmpdir(), 'speaking-length-offline-'));
 
 let server: Awaited<ReturnType<typeof serve>>;
 let visit: Visit;
+/** A browser of its own: a worker that waits for a busy one may wait for ever. */
+let browser: Browser;
 /** A build of its own, since it is changed. To keep the whole site takes long, so both tests go on from one visit. */
 beforeAll(async () => {
   cpSync(dist, folder, { recursive: true });
   server = await serve({ folder });
+  browser = await launch();
   visit = await open(browser, server.url, { offline: true });
   await kept(visit.page);
 });
 afterAll(async () => {
-  await visit.close();
+  await browser.close();
   await server.close();
   rmSync(folder, { recursive: true, force: true });
 });
