@@ -85,8 +85,8 @@ const stuffOf = (c: Construction): string | undefined =>
       : [c.core.material, ...c.wraps.map((wrap) => wrap.material)].join(' ');
 
 /**
- * One standard deviation of how two pulls compare, relative. What the density of their stuff and the make leave open shifts both
- * alike where it is the same stuff, and then is no doubt of the comparison.
+ * One standard deviation of how two pulls compare, relative. What the density of their material and the make leave open shifts both
+ * alike where it is the same material, and then is no doubt of the comparison.
  */
 export function comparisonDoubt(one: Pull, other: Pull): number {
   const alike =

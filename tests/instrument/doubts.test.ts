@@ -95,7 +95,7 @@ test('a plating only adds weight: below it lies no more than plain steel’s own
   expect(high).toBeGreaterThan(5 * -low);
 });
 
-test('a comparison leaves out the density where both strings are of one stuff, and not where they aren’t', () => {
+test('a comparison leaves out the density where both strings are of one material, and not where they aren’t', () => {
   const alone = pullDoubt(ten);
   expect(comparisonDoubt(ten, ten)).toBeLessThan(Math.SQRT2 * alone);
   // What is left is all but the density’s share: twice the square of the rest.
