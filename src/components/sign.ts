@@ -21,7 +21,9 @@ const signOn = (place: EventTarget): Promise<void> =>
         event instanceof PointerEvent &&
         event.movementX === 0 &&
         event.movementY === 0;
-      if (rests) return;
+      // Who loads a newer version turns to no island: what was fetched now would hold the old version up.
+      const isNotice = event?.target instanceof Element && event.target.closest('[data-worker]');
+      if (rests || isNotice) return;
       listening.abort();
       resolve();
     };

@@ -3,20 +3,7 @@ import { takeOver } from './message.ts';
 
 function offer(waiting: ServiceWorker, notice: HTMLElement): void {
   notice.hidden = false;
-  notice.querySelector('button')?.addEventListener('click', () => {
-    waiting.postMessage(takeOver);
-    // A press that is the reader's first sign has the old worker fetch the page's code meanwhile, and it gives way to nobody while a
-    // page waits for it: loading the page anew ends that.
-    setTimeout(leave, 2000);
-  });
-}
-
-let leaving = false;
-/** Loads the page anew, once: a second time would break off the first. */
-function leave(): void {
-  if (leaving) return;
-  leaving = true;
-  window.location.reload();
+  notice.querySelector('button')?.addEventListener('click', () => waiting.postMessage(takeOver));
 }
 
 /** `notice` is the element that offers a newer version and names the worker. */
@@ -28,7 +15,7 @@ export async function register(notice: HTMLElement): Promise<void> {
   // The first worker takes a page up as it is; a later one brings another build, which wants its own page.
   let followed = serviceWorker.controller !== null;
   serviceWorker.addEventListener('controllerchange', () => {
-    if (followed) leave();
+    if (followed) window.location.reload();
     followed = true;
   });
   if (registration.waiting && serviceWorker.controller) offer(registration.waiting, notice);
