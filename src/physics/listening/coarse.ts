@@ -11,6 +11,8 @@ export interface Comb {
 export interface Found {
   readonly n: number;
   readonly peak: Peak;
+  /** It stands little over the noise. */
+  readonly faint?: boolean;
 }
 
 export interface Guess extends Comb {

@@ -1,6 +1,7 @@
 /** Measures each partial that was found: its frequency and how sure that is, with all others taken off. */
 import type { Found } from './coarse.ts';
 import { takeOff, type Band, type Tone } from './damped.ts';
+import { median } from './median.ts';
 import { fitTones, type Fit, type FittedTone } from './fit-tones.ts';
 import type { Spectrum } from './spectrum.ts';
 
@@ -33,12 +34,24 @@ interface Slot {
   tones: readonly FittedTone[];
   /** Mean power of the noise in a bin of the band */
   noise: number;
+  /** It stands too little over the noise to be believed before a tone is fitted to it. */
+  readonly faint: boolean;
+}
+
+/** How a second tone is sought. */
+interface Beat {
+  /** What it must gain to be believed */
+  readonly needed: number;
+  /** Where the others have theirs, as a share of the frequency beside the first; undefined before that is known */
+  readonly split?: number;
+  /** How far from that one of its kind may lie */
+  readonly most?: number;
 }
 
 const frequencyOf = (angle: number, { sampleRate }: Spectrum): number =>
   (angle * sampleRate) / (2 * Math.PI);
 
-function slotOf(spectrum: Spectrum, fundamental: number, { n, peak }: Found): Slot {
+function slotOf(spectrum: Spectrum, fundamental: number, { n, peak, faint = false }: Found): Slot {
   const hertzPerBin = spectrum.sampleRate / spectrum.size;
   const half = Math.min(HALF_BAND, HALF_SHARE * fundamental);
   // All bands are of one length, so that what a fit works in is made once.
@@ -51,7 +64,7 @@ function slotOf(spectrum: Spectrum, fundamental: number, { n, peak }: Found): Sl
   const reach = [peak.frequency - near, peak.frequency + near].map(
     (hertz) => (2 * Math.PI * hertz) / spectrum.sampleRate,
   ) as [number, number];
-  return { n, band, heard, reach, tones: [], noise: Infinity };
+  return { n, band, heard, reach, tones: [], noise: Infinity, faint };
 }
 
 /** What is left of a slot's bins without the other partials, and without its own mirror image. */
@@ -70,6 +83,12 @@ const freedom = ({ count, length, size }: Band, tones: number): number =>
 const ownNoise = ({ band }: Slot, { left, tones }: Fit): number =>
   left / (band.count * (freedom(band, tones.length) / freedom(band, 0)));
 
+/** Difference of log likelihoods between what leaves `before` and what leaves `after` of a slot's bins. */
+const gainOf = ({ band }: Slot, before: number, after: number): number =>
+  freedom(band, 0) * Math.log(before / after);
+
+const powerOf = (bins: Float64Array): number => bins.reduce((sum, b) => sum + b * b, 0);
+
 /** Where the transform of what is left is largest: where a second tone would be. */
 function secondPole(bins: Float64Array, slot: Slot, fit: Fit, scratch: Float64Array): Tone {
   const rest = bins.slice();
@@ -84,20 +103,23 @@ function secondPole(bins: Float64Array, slot: Slot, fit: Fit, scratch: Float64Ar
   return { re: 0, im: 0, decay: fit.tones[0]?.decay ?? 0, angle };
 }
 
-/** One tone, or two where one leaves more behind than chance would by `needed`. */
+/** One tone, or two where one leaves more behind than chance would by `needed`, or where the others beat by `split`. */
 function withSecond(
   slot: Slot,
   bins: Float64Array,
   one: Fit,
-  needed: number,
+  { needed, split }: Beat,
   scratch: Float64Array,
 ): Fit {
   const [first] = one.tones;
   if (!first) return one;
-  const two = fitTones(bins, slot.band, [first, secondPole(bins, slot, one, scratch)]);
+  const second =
+    split === undefined
+      ? secondPole(bins, slot, one, scratch)
+      : { ...first, angle: first.angle * (1 + split) };
+  const two = fitTones(bins, slot.band, [first, second]);
   if (!two?.tones.some((tone) => isNear(tone, slot))) return one;
-  const gain = freedom(slot.band, 0) * Math.log(one.left / two.left);
-  return gain > needed ? two : one;
+  return gainOf(slot, one.left, two.left) > needed ? two : one;
 }
 
 const isNear = ({ angle }: Tone, { reach: [low, high] }: Slot): boolean =>
@@ -106,24 +128,51 @@ const isNear = ({ angle }: Tone, { reach: [low, high] }: Slot): boolean =>
 const energy = ({ re, im, decay }: Tone, length: number): number =>
   ((re * re + im * im) * -Math.expm1(-2 * decay * length)) / Math.max(2 * decay, 1e-9);
 
-/** Fits the slot's partial anew, with all others taken off as they stand. `needed`: what a second tone must gain, if it is tried. */
+/** How far the second of two tones lies above the first, as a share of its frequency */
+const splitOf = ([first, second]: readonly Tone[]): number | undefined =>
+  first && second && second.angle / first.angle - 1;
+
+/** Before enough partials beat, a second tone must show itself; from then on each gets one, where the others have theirs. */
+function beatOf(slots: readonly Slot[]): Beat {
+  const splits = slots.flatMap(({ tones }) => splitOf(tones) ?? []);
+  if (splits.length <= BEATING * slots.length) return { needed: SECOND };
+  const split = median(splits);
+  return {
+    needed: -Infinity,
+    split,
+    most: 4 * median(splits.map((s) => Math.abs(s - split))) + Math.abs(split),
+  };
+}
+
+/** Two tones stand apart as the others do, so that the second is no crest of the noise. */
+const isAsOthers = (tones: readonly Tone[], { split, most }: Beat): boolean =>
+  split === undefined || most === undefined || Math.abs((splitOf(tones) ?? split) - split) <= most;
+
+const inOrder = (tones: readonly FittedTone[], slot: Slot): readonly FittedTone[] => {
+  const { length } = slot.band;
+  return [...tones].sort(
+    (a, b) =>
+      Number(isNear(b, slot)) - Number(isNear(a, slot)) || energy(b, length) - energy(a, length),
+  );
+};
+
+/** Fits the slot's partial anew, with all others taken off as they stand. `beat`: how a second tone is sought, if it is. */
 function refit(
   slot: Slot,
   slots: readonly Slot[],
-  needed: number | undefined,
+  beat: Beat | undefined,
   scratch: Float64Array,
 ): void {
   const bins = cleared(slot, slots, scratch);
   const start = { decay: 3 / slot.band.length, angle: (slot.reach[0] + slot.reach[1]) / 2 };
-  let fit = fitTones(bins, slot.band, slot.tones.length > 0 ? slot.tones : [start]);
+  // What is too weak to show its beat takes any crest of the noise for its second tone, and begins anew where the others have theirs.
+  const odd = beat !== undefined && !isAsOthers(slot.tones, beat);
+  const from = odd ? slot.tones.slice(0, 1) : slot.tones;
+  let fit = fitTones(bins, slot.band, from.length > 0 ? from : [start]);
   if (fit && !fit.tones.some((tone) => isNear(tone, slot))) fit = undefined;
-  if (fit?.tones.length === 1 && needed !== undefined)
-    fit = withSecond(slot, bins, fit, needed, scratch);
-  const { length } = slot.band;
-  slot.tones = [...(fit?.tones ?? [])].sort(
-    (a, b) =>
-      Number(isNear(b, slot)) - Number(isNear(a, slot)) || energy(b, length) - energy(a, length),
-  );
+  if (fit && slot.faint && gainOf(slot, powerOf(bins), fit.left) < SECOND) fit = undefined;
+  if (fit?.tones.length === 1 && beat) fit = withSecond(slot, bins, fit, beat, scratch);
+  slot.tones = inOrder(fit?.tones ?? [], slot);
   slot.noise = fit ? ownNoise(slot, fit) : Infinity;
 }
 
@@ -154,9 +203,8 @@ export function measure(
   const slots = strongestFirst.map((f) => slotOf(spectrum, fundamental, f));
   const scratch = new Float64Array(2 * Math.max(1, ...slots.map((s) => s.band.count)));
   for (let round = 0; round < ROUNDS; round += 1) {
-    const beating = slots.filter((s) => s.tones.length > 1).length > BEATING * slots.length;
-    const needed = beating ? -Infinity : SECOND;
-    for (const slot of slots) refit(slot, slots, round === 0 ? undefined : needed, scratch);
+    const beat = round > 0 ? beatOf(slots) : undefined;
+    for (const slot of slots) refit(slot, slots, beat, scratch);
   }
   return slots.flatMap((slot) => resultOf(slot, spectrum) ?? []).sort((a, b) => a.n - b.n);
 }

@@ -4,6 +4,7 @@
  * Journal of Research of the National Bureau of Standards 87 (1982) 377 (from memory). Of the weights: Tukey's biweight.
  */
 import type { Measured } from './measure.ts';
+import { median } from './median.ts';
 
 export interface StiffFit {
   /** Hz */
@@ -70,9 +71,6 @@ function solve(
   const det = s0 * s2 - s1 * s1;
   return { log, b, logVariance: s2 / det, bVariance: s0 / det };
 }
-
-const median = (values: readonly number[]): number =>
-  [...values].sort((a, b) => a - b)[values.length >> 1] ?? 0;
 
 const biweight = (u: number): number => (Math.abs(u) < CUT ? (1 - (u / CUT) ** 2) ** 2 : 0);
 

@@ -8,6 +8,8 @@ const FIRST_DOUBT = { fundamental: 0.006, inharmonicity: 1e-4 };
 const PUSHED = 4;
 /** A partial must stand so many times over the noise: noise alone does in one window of a thousand. */
 const ABOVE = 12;
+/** One that dies away fast is spread over so many steps that none stands out, and yet a tone may fit it well. */
+const FAINT = 4;
 const MOST_PARTIALS = 80;
 /** After so many empty windows in a row there is nothing more to find. */
 const GIVE_UP = 9;
@@ -59,7 +61,7 @@ export function track(land: Landscape, guess: Comb, highest: number): readonly F
   return found;
 }
 
-/** As `track`, near a comb that is known well: within `cents` and two steps of resolution of each partial. */
+/** As `track`, near a comb that is known well: within `cents` and two steps of resolution of each partial, the faint ones too. */
 export function trackAlong(
   land: Landscape,
   comb: Comb,
@@ -70,8 +72,11 @@ export function trackAlong(
     const frequency = partialOf(comb, n);
     if (frequency > highest) break;
     const reach = frequency * relative(cents) + 2 * land.resolution;
-    const peak = strongestIn(land, frequency - reach, frequency + reach, ABOVE);
+    const [low, high] = [frequency - reach, frequency + reach];
+    const peak = strongestIn(land, low, high, ABOVE);
+    const faint = peak ? undefined : strongestIn(land, low, high, FAINT);
     if (peak) found.push({ n, peak });
+    else if (faint) found.push({ n, peak: faint, faint: true });
     empty = peak ? 0 : empty + 1;
   }
   return found;
