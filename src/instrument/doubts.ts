@@ -77,7 +77,7 @@ export function pullDoubt(of: Parameters<typeof pullEstimate>[0]): number {
 }
 
 /** What a string is made of, as far as its density goes; nothing of one that was weighed. */
-const stuffOf = (c: Construction): string | undefined =>
+const materialsOf = (c: Construction): string | undefined =>
   c.kind === 'measured'
     ? undefined
     : c.kind === 'plain'
@@ -86,16 +86,17 @@ const stuffOf = (c: Construction): string | undefined =>
 
 /**
  * One standard deviation of how two pulls compare, relative. What the density of their material and the make leave open shifts both
- * alike where it is the same material, and then is no doubt of the comparison.
+ * by the same share where it is the same material, and then is no doubt of the comparison.
  */
 export function comparisonDoubt(one: Pull, other: Pull): number {
-  const alike =
-    stuffOf(one.construction) === stuffOf(other.construction) && stuffOf(one.construction);
-  return Math.hypot(...[one, other].map((pull) => ownDoubt(pull, Boolean(alike))));
+  const isSame =
+    materialsOf(one.construction) === materialsOf(other.construction) &&
+    materialsOf(one.construction);
+  return Math.hypot(...[one, other].map((pull) => ownDoubt(pull, Boolean(isSame))));
 }
 
-function ownDoubt(pull: Pull, alike: boolean): number {
-  const { value, contributions } = pullEstimate(pull, alike ? 'one' : 'any');
+function ownDoubt(pull: Pull, isSame: boolean): number {
+  const { value, contributions } = pullEstimate(pull, isSame ? 'one' : 'any');
   const { density, ...others } = contributions;
-  return Math.hypot(alike ? 0 : density, ...Object.values(others)) / value;
+  return Math.hypot(isSame ? 0 : density, ...Object.values(others)) / value;
 }

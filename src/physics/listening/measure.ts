@@ -23,6 +23,8 @@ const ROUNDS = 3;
 const SECOND = 12;
 /** Once this share of the partials beat, all get a second tone: a beat too slow to be seen still pulls a frequency aside. */
 const BEATING = 0.15;
+/** A second tone further from where the others have theirs, in typical distances, is a crest of the noise. */
+const ODD = 4;
 
 interface Slot {
   readonly n: number;
@@ -38,14 +40,10 @@ interface Slot {
   readonly faint: boolean;
 }
 
-/** How a second tone is sought. */
+/** Where the partials have their second tones: how far above the first, as a share of its frequency, and give or take how much. */
 interface Beat {
-  /** What it must gain to be believed */
-  readonly needed: number;
-  /** Where the others have theirs, as a share of the frequency beside the first; undefined before that is known */
-  readonly split?: number;
-  /** How far from that one of its kind may lie */
-  readonly most?: number;
+  readonly split: number;
+  readonly within: number;
 }
 
 const frequencyOf = (angle: number, { sampleRate }: Spectrum): number =>
@@ -103,23 +101,22 @@ function secondPole(bins: Float64Array, slot: Slot, fit: Fit, scratch: Float64Ar
   return { re: 0, im: 0, decay: fit.tones[0]?.decay ?? 0, angle };
 }
 
-/** One tone, or two where one leaves more behind than chance would by `needed`, or where the others beat by `split`. */
+/** One tone, or two: before it is known how the others beat, where one leaves more behind than chance would; then always. */
 function withSecond(
   slot: Slot,
   bins: Float64Array,
   one: Fit,
-  { needed, split }: Beat,
+  beat: Beat | undefined,
   scratch: Float64Array,
 ): Fit {
   const [first] = one.tones;
   if (!first) return one;
-  const second =
-    split === undefined
-      ? secondPole(bins, slot, one, scratch)
-      : { ...first, angle: first.angle * (1 + split) };
+  const second = beat
+    ? { ...first, angle: first.angle * (1 + beat.split) }
+    : secondPole(bins, slot, one, scratch);
   const two = fitTones(bins, slot.band, [first, second]);
   if (!two?.tones.some((tone) => isNear(tone, slot))) return one;
-  return gainOf(slot, one.left, two.left) > needed ? two : one;
+  return beat || gainOf(slot, one.left, two.left) > SECOND ? two : one;
 }
 
 const isNear = ({ angle }: Tone, { reach: [low, high] }: Slot): boolean =>
@@ -132,21 +129,18 @@ const energy = ({ re, im, decay }: Tone, length: number): number =>
 const splitOf = ([first, second]: readonly Tone[]): number | undefined =>
   first && second && second.angle / first.angle - 1;
 
-/** Before enough partials beat, a second tone must show itself; from then on each gets one, where the others have theirs. */
-function beatOf(slots: readonly Slot[]): Beat {
+/** How the partials beat; undefined where too few do. */
+function beatOf(slots: readonly Slot[]): Beat | undefined {
   const splits = slots.flatMap(({ tones }) => splitOf(tones) ?? []);
-  if (splits.length <= BEATING * slots.length) return { needed: SECOND };
+  if (splits.length <= BEATING * slots.length) return undefined;
   const split = median(splits);
-  return {
-    needed: -Infinity,
-    split,
-    most: 4 * median(splits.map((s) => Math.abs(s - split))) + Math.abs(split),
-  };
+  const within = ODD * median(splits.map((s) => Math.abs(s - split))) + Math.abs(split);
+  return { split, within };
 }
 
-/** Two tones stand apart as the others do, so that the second is no crest of the noise. */
-const isAsOthers = (tones: readonly Tone[], { split, most }: Beat): boolean =>
-  split === undefined || most === undefined || Math.abs((splitOf(tones) ?? split) - split) <= most;
+/** Whether two tones stand apart as the others do not. */
+const isOdd = (tones: readonly Tone[], { split, within }: Beat): boolean =>
+  Math.abs((splitOf(tones) ?? split) - split) > within;
 
 const inOrder = (tones: readonly FittedTone[], slot: Slot): readonly FittedTone[] => {
   const { length } = slot.band;
@@ -156,22 +150,21 @@ const inOrder = (tones: readonly FittedTone[], slot: Slot): readonly FittedTone[
   );
 };
 
-/** Fits the slot's partial anew, with all others taken off as they stand. `beat`: how a second tone is sought, if it is. */
+/** Fits the slot's partial anew, with all others taken off as they stand, and from the second round on a second tone where it beats. */
 function refit(
   slot: Slot,
   slots: readonly Slot[],
-  beat: Beat | undefined,
+  { round, beat }: { readonly round: number; readonly beat: Beat | undefined },
   scratch: Float64Array,
 ): void {
   const bins = cleared(slot, slots, scratch);
   const start = { decay: 3 / slot.band.length, angle: (slot.reach[0] + slot.reach[1]) / 2 };
   // What is too weak to show its beat takes any crest of the noise for its second tone, and begins anew where the others have theirs.
-  const odd = beat !== undefined && !isAsOthers(slot.tones, beat);
-  const from = odd ? slot.tones.slice(0, 1) : slot.tones;
+  const from = beat && isOdd(slot.tones, beat) ? slot.tones.slice(0, 1) : slot.tones;
   let fit = fitTones(bins, slot.band, from.length > 0 ? from : [start]);
   if (fit && !fit.tones.some((tone) => isNear(tone, slot))) fit = undefined;
   if (fit && slot.faint && gainOf(slot, powerOf(bins), fit.left) < SECOND) fit = undefined;
-  if (fit?.tones.length === 1 && beat) fit = withSecond(slot, bins, fit, beat, scratch);
+  if (fit?.tones.length === 1 && round > 0) fit = withSecond(slot, bins, fit, beat, scratch);
   slot.tones = inOrder(fit?.tones ?? [], slot);
   slot.noise = fit ? ownNoise(slot, fit) : Infinity;
 }
@@ -203,8 +196,8 @@ export function measure(
   const slots = strongestFirst.map((f) => slotOf(spectrum, fundamental, f));
   const scratch = new Float64Array(2 * Math.max(1, ...slots.map((s) => s.band.count)));
   for (let round = 0; round < ROUNDS; round += 1) {
-    const beat = round > 0 ? beatOf(slots) : undefined;
-    for (const slot of slots) refit(slot, slots, beat, scratch);
+    const beat = beatOf(slots);
+    for (const slot of slots) refit(slot, slots, { round, beat }, scratch);
   }
   return slots.flatMap((slot) => resultOf(slot, spectrum) ?? []).sort((a, b) => a.n - b.n);
 }
