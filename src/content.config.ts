@@ -47,6 +47,8 @@ const labs = defineCollection({
     /** the columns of its table for paper */
     sheet: z.array(z.string()).min(1),
     readings: z.number().int().positive(),
+    /** what is written in below that table; predicted and measured when left out */
+    after: z.array(z.string()).min(1).optional(),
     /** the chapter that it belongs to, by its slug */
     chapter: z.string(),
   }),

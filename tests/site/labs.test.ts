@@ -1,6 +1,7 @@
 import { expect, inject, test } from 'vitest';
 
 import { browser } from './browser.ts';
+import { writeRow } from '../../src/figures/labs/kit/class/row-text.ts';
 import { comeTo, open, phone } from './kit.ts';
 import { packed, printed } from './pdf.ts';
 
@@ -45,21 +46,71 @@ test('a string is weighed, kept as it is typed, taken out, put back, and still t
   await expect.poll(() => cell('mass in g', 3).inputValue()).toBe('0.16');
   await readings.getByRole('button', { name: 'Keep this string in my book' }).click();
   await expect.poll(() => readings.innerText()).toContain('Kept in your book: 0.400');
+
+  // The same readings as a row, taken in by a class
+  await readings.getByRole('textbox', { name: 'Your name in it' }).fill('Knot 7');
+  await readings.getByRole('textbox', { name: 'Your name in it' }).press('Enter');
+  const row = await readings.getByRole('textbox', { name: 'Your row' }).inputValue();
+  expect(row).toMatch(/^WEIGH\/KNOT 7\/E4 10\/0\.[\d./]+\/0\.4\/0\.00\d+\/\d\d$/);
+  await expect.poll(() => readings.getByRole('img', { name: /holds this row/ }).count()).toBe(1);
+  await readings.getByRole('link', { name: 'class’s page' }).click();
+  await comeTo(page, '.lab-readings');
+  await readings.getByRole('button', { name: 'Take in the rows of a class' }).click();
+  const rowsField = readings.getByRole('textbox', { name: /Rows of your class/ });
+  const take = readings.getByRole('button', { name: 'Take these rows in' });
+  await rowsField.fill(row);
+  await take.click();
+  await expect.poll(() => readings.locator('[data-off]').count()).toBe(1);
+
+  // Thirty, of which one has a wrong digit and one is here already
+  const lines = Array.from({ length: 29 }, (_, i) =>
+    writeRow({
+      lab: 'weigh',
+      who: `Dunlin ${i + 1}`,
+      string: 'E4 10',
+      predicted: { value: 0.3984, uncertainty: 0.0046 },
+      measured: { value: 0.3984 + 0.0002 * (i - 14), uncertainty: 0.003 },
+    }),
+  );
+  lines[3] = lines[3]?.replace('0.3984', '0.3948');
+  await rowsField.fill([...lines, row].join('\n'));
+  await take.click();
+  await expect.poll(() => readings.locator('[data-off]').count()).toBe(29);
+  const refused = await readings.getByRole('alert').innerText();
+  expect(refused).toMatch(/DUNLIN 4: The check digits don’t fit/);
+  expect(refused).toMatch(/KNOT 7: This row is here already/);
+  // What was refused stays to be put right.
+  expect(await rowsField.inputValue()).toBe(`${lines[3]}\n${row}`);
+  expect(await readings.innerText()).toContain('29 rows. On average the unit weight came out');
   expect(problems).toEqual([]);
   await close();
 });
 
-test('the sheet for paper takes one page, and nothing else of the lab', async () => {
-  const { page, close } = await open(browser, `${inject('origin')}labs/hang/`, { viewport: phone });
-  await page.evaluate(() => {
-    window.print = () => undefined;
-  });
-  await page.getByRole('button', { name: 'Print this sheet' }).click();
-  await expect.poll(() => page.locator('html').getAttribute('data-sheet-only')).toBe('');
-  const { pages } = await printed(page);
-  expect(pages.length).toBe(1);
-  expect(pages[0]).toContain(packed('weight in kg'));
-  expect(pages[0]).not.toContain(packed('How to do it'));
+test('each sheet for paper takes one page of A4 and one of Letter, and holds nothing else of its lab', async () => {
+  const sheets = {
+    listen: 'B in millionths',
+    weigh: 'mass in g',
+    hang: 'weight in kg',
+    'push-aside': 'how far it gives',
+    hand: 'harder or softer',
+    'in-tune': 'pitch in Hz',
+    class: 'Who',
+  };
+  const { page, close } = await open(browser, `${inject('origin')}labs/`, { viewport: phone });
+  for (const [lab, column] of Object.entries(sheets)) {
+    await page.goto(`${inject('origin')}labs/${lab}/`);
+    await page.evaluate(() => {
+      window.print = () => undefined;
+    });
+    for (const format of ['A4', 'Letter'] as const) {
+      await page.getByRole('button', { name: 'Print this sheet' }).click();
+      await expect.poll(() => page.locator('html').getAttribute('data-sheet-only')).toBe('');
+      const { pages } = await printed(page, format);
+      expect(pages.length, `${lab} on ${format}`).toBe(1);
+      expect(pages[0]).toContain(packed(column));
+      expect(pages[0]).not.toMatch(/Howtodoit|Howitgoes/);
+    }
+  }
   await close();
 });
 

@@ -19,9 +19,9 @@ interface Node {
 
 export const packed = (text: string): string => text.replace(/\s+/g, '');
 
-/** Prints the page on A4 as a reader would, without its background. */
-export async function printed(page: Page): Promise<Printed> {
-  const file = await page.pdf({ format: 'A4', tagged: true });
+/** Prints the page as a reader would, without its background; on A4 unless another paper is named. */
+export async function printed(page: Page, format: 'A4' | 'Letter' = 'A4'): Promise<Printed> {
+  const file = await page.pdf({ format, tagged: true });
   const pdf = await getDocumentProxy(new Uint8Array(file));
   const tags = new Map<string, number>();
   const alternatives: string[] = [];

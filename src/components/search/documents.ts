@@ -83,6 +83,12 @@ const rooms: readonly Piece[] = [
     text: 'Measure your own strings: listen with the microphone, weigh, hang, push aside, test your hand, check the intonation, and compare with the prediction.',
   },
   {
+    page: 'Labs',
+    title: 'A class together',
+    url: href('labs/class/'),
+    text: 'For teachers: take in the rows of a class, pasted or typed, and see all measurements against the prediction, their spread, and the pooled curve of judgements. A tally sheet for a room without phones.',
+  },
+  {
     page: 'Your book',
     title: 'Your book',
     url: href('book/'),

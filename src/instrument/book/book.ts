@@ -100,8 +100,9 @@ export class Book {
   /** Keeps many new things in one write. */
   async addAll(all: readonly (Fields & { readonly kind: string })[]): Promise<void> {
     const now = Date.now();
-    const changes = all.map((fields) => {
-      const record = { ...fields, id: newId(), created: now, changed: now, revision: 0 };
+    const changes = all.map((fields, i) => {
+      // A millisecond apart, so that they keep their order.
+      const record = { ...fields, id: newId(), created: now + i, changed: now, revision: 0 };
       return { next: plain(record) as BookRecord, base: undefined };
     });
     await this.#write(changes);

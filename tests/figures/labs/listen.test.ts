@@ -3,7 +3,7 @@ import { expect, test } from 'vitest';
 
 import { joined, type Heard } from '../../../src/figures/labs/listen/joined.ts';
 import { examplePluck } from '../../../src/figures/labs/listen/example.ts';
-import { Plucks, plucksOf, TAKEN } from '../../../src/figures/labs/listen/plucks.ts';
+import { Plucks, plucksOf, TAKEN } from '../../../src/figures/labs/kit/hear/plucks.ts';
 import { centsOff, madeOf, noteSaid, pullHeard } from '../../../src/figures/labs/listen/told.ts';
 import { labString } from '../../../src/figures/labs/kit/strings.ts';
 import { workshop } from '../../../src/instrument/workshop.ts';

@@ -8,6 +8,8 @@ import {
   type HandThreshold,
   type Judgement,
 } from '../../../physics/labs.ts';
+import { cents } from '../../../physics/index.ts';
+import { plainColumn } from '../kit/columns.ts';
 import type { Reading } from '../kit/rows.svelte.ts';
 
 /** Judgements after which a rest does good, and at which a session may end */
@@ -84,3 +86,16 @@ export function mayReplace(judged: readonly Judged[], found: HandThreshold | und
   const sessions = new Set(judged.map(({ session }) => session)).size;
   return sessions >= SESSIONS && found.high / found.low < NARROW;
 }
+
+/** Cents below its pitch at which a string was heard, to the whole cent, and never above pitch. */
+export const centsBelow = (pitch: number, heard: number): number =>
+  Math.min(400, Math.max(0, Math.round(cents(heard, pitch))));
+
+/** What is kept of a judgement, as columns of a file. */
+export const handColumns = [
+  plainColumn('session', 'session', 'ms'),
+  plainColumn('difference', 'difference of pull', 'share'),
+  plainColumn('asked', 'asked for', 'share'),
+  plainColumn('right', 'right', '1 or 0'),
+  plainColumn('cents', 'below pitch', 'cents'),
+];

@@ -19,6 +19,10 @@ const HARMONIC = 112;
 export const PRESSED = 1.5;
 const READ = 0.5;
 
+/** Hz that a string should sound at a fret of that column, from its open pitch. */
+export const soundsAt = (open: number, fret: number): number =>
+  open * 2 ** ((fret === HARMONIC ? 12 : fret) / 12);
+
 export const fretColumn: Column = {
   key: 'fret',
   label: 'fret',
@@ -109,3 +113,7 @@ export function inTune(
     harmonic: harmonic && cents(2 * f0, mean(harmonic)),
   };
 }
+
+/** Which way a saddle goes, or that it stays: no further than its doubt is no move. */
+export const turning = ({ value, uncertainty }: Estimate): 'back' | 'forward' | 'stay' =>
+  Math.abs(value) <= uncertainty ? 'stay' : value > 0 ? 'back' : 'forward';

@@ -59,12 +59,30 @@ export function column({ key, label, example, units, digits, min, max }: Measure
   };
 }
 
+/** A column that only a file has: a plain number, every digit of it. */
+export const plainColumn = (key: string, label: string, unit: string): Column => ({
+  key,
+  label,
+  unit,
+  example: '1',
+  format: String,
+  parse: (typed) => {
+    const value = typed.trim() === '' ? NaN : Number(typed);
+    return Number.isFinite(value)
+      ? { ok: true, value }
+      : { ok: false, message: `“${typed}” is no number.` };
+  },
+});
+
 const inch = 0.0254;
+const lengths = { mm: 1e-3, cm: 1e-2, m: 1, in: inch } as const;
+const small = { mm: 1e-3, in: inch } as const;
+const masses = { g: 1e-3, mg: 1e-6 } as const;
 export const pieceLength = column({
   key: 'length',
   label: 'length',
   example: '500 mm',
-  units: { mm: 1e-3, cm: 1e-2, m: 1, in: inch },
+  units: lengths,
   digits: 2,
   min: 0.02,
   max: 2,
@@ -73,7 +91,7 @@ export const hangingLength = column({
   key: 'hangingLength',
   label: 'clamp to clip',
   example: '500 mm',
-  units: { mm: 1e-3, cm: 1e-2, m: 1, in: inch },
+  units: lengths,
   digits: 1,
   min: 0.1,
   max: 2,
@@ -82,7 +100,7 @@ export const pieceMass = column({
   key: 'mass',
   label: 'mass',
   example: '0.20 g',
-  units: { g: 1e-3, mg: 1e-6 },
+  units: masses,
   digits: 4,
   min: 1e-6,
   max: 0.5,
@@ -128,7 +146,7 @@ export const lengthDoubt = column({
   key: 'lengthDoubt',
   label: 'each length within',
   example: '0.5 mm',
-  units: { mm: 1e-3, in: inch },
+  units: small,
   digits: 2,
   min: 1e-5,
   max: 0.02,
@@ -137,7 +155,7 @@ export const balanceStep = column({
   key: 'step',
   label: 'the scale’s smallest step',
   example: '0.01 g',
-  units: { g: 1e-3, mg: 1e-6 },
+  units: masses,
   digits: 4,
   min: 1e-6,
   max: 0.01,
@@ -146,7 +164,7 @@ export const sagDoubt = column({
   key: 'sagDoubt',
   label: 'each sag within',
   example: '0.2 mm',
-  units: { mm: 1e-3, in: inch },
+  units: small,
   digits: 2,
   min: 1e-5,
   max: 2e-3,

@@ -8,6 +8,8 @@ export interface Reading {
   readonly values: Readonly<Record<string, number>>;
 }
 
+type Values = Readonly<Record<string, number | string | boolean | null>>;
+
 const isRow = (record: BookRecord, lab: string): record is RowRecord =>
   record.kind === 'row' && (record as RowRecord).lab === lab;
 
@@ -23,8 +25,8 @@ export class Rows {
   all: readonly RowRecord[] = $state.raw([]);
   settings: Readonly<Record<string, number>> = $state.raw({});
   trouble: string = $state('');
-  /** The last that was taken out, until something else happens */
-  gone: string | undefined = $state();
+  /** What was taken out last, until something else happens */
+  gone: readonly string[] = $state.raw([]);
   readonly lab: string;
   #book: Book | undefined;
 
@@ -74,25 +76,43 @@ export class Rows {
 
   /** Keeps a value of a reading; without an id it begins a new one. */
   set(string: string, id: string | undefined, key: string, value: number): void {
-    this.gone = undefined;
+    this.gone = [];
     const known = this.all.find((record) => record.id === id);
     if (known) void this.#book?.change(known.id, { values: { ...known.values, [key]: value } });
     else void this.#book?.add({ kind: 'row', lab: this.lab, of: string, values: { [key]: value } });
   }
 
-  add(string: string, values: Readonly<Record<string, number | string | boolean | null>>): void {
-    this.gone = undefined;
-    void this.#book?.add({ kind: 'row', lab: this.lab, of: string, values: { ...values } });
+  add(string: string, values: Values): void {
+    this.addAll(string, [values]);
+  }
+
+  /** Keeps many readings in one write. */
+  addAll(string: string, all: readonly Values[]): void {
+    this.takeIn(all.map((values) => ({ of: string, values })));
+  }
+
+  /** The same, of several strings. */
+  takeIn(all: readonly { readonly of: string; readonly values: Values }[]): void {
+    this.gone = [];
+    void this.#book?.addAll(
+      all.map(({ of, values }) => ({ kind: 'row', lab: this.lab, of, values: { ...values } })),
+    );
   }
 
   takeOut(id: string): void {
-    this.gone = id;
+    this.gone = [id];
     void this.#book?.putAway(id);
   }
 
+  /** Takes out all readings of the lab, of whatever string. */
+  takeOutAll(): void {
+    this.gone = this.all.map(({ id }) => id);
+    for (const id of this.gone) void this.#book?.putAway(id);
+  }
+
   putBack(): void {
-    if (this.gone !== undefined) void this.#book?.putBack(this.gone);
-    this.gone = undefined;
+    for (const id of this.gone) void this.#book?.putBack(id);
+    this.gone = [];
   }
 
   /** Keeps what holds for all readings of the lab, such as a balance's step. */

@@ -15,6 +15,8 @@ export interface LabString {
   readonly key: string;
   /** "E4, a plain 10" */
   readonly name: string;
+  /** As a class's row has it: "E4 10" */
+  readonly short: string;
   readonly pull: Pull;
   /** kg/m */
   readonly unitWeight: Estimate;
@@ -43,6 +45,7 @@ export function labString(instrument: Instrument, index: number): LabString {
   return {
     key: `${instrument.name} · ${string.note} · ${formatGauge(string)}`,
     name: `${formatNote(string.note)}, ${formatGauge(string)}`,
+    short: `${string.note} ${formatGauge(string)}`,
     pull,
     unitWeight: told.linearDensity ?? { value: pull.linearDensity, uncertainty: 0 },
     tension: told.pull ?? { value: pull.tension, uncertainty: 0 },

@@ -2,7 +2,7 @@
 import { nylonLosses } from '../../../physics/index.ts';
 import { pluckedTone } from '../../../physics/voice.ts';
 import type { LabString } from '../kit/strings.ts';
-import { TAKEN } from './plucks.ts';
+import { TAKEN } from '../kit/hear/plucks.ts';
 
 const RATE = 48_000;
 /** Of an ordinary room, full scale 1 */

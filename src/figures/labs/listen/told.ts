@@ -10,21 +10,10 @@ import {
   type PlainString,
 } from '../../../physics/index.ts';
 import { bendingStiffnessHeard, coreHeard, gaugeHeard } from '../../../physics/heard.ts';
-import type { Refusal } from '../../../physics/listen.ts';
 import { fixed, withDoubt } from '../kit/agree.ts';
 
 /** m: what a rule tells of a length between nut and saddle, as a standard uncertainty */
 export const LENGTH_DOUBT = 1e-3;
-
-export const refusalWords: Readonly<Record<Refusal, string>> = {
-  silence: 'That was too quiet. Go nearer to the string.',
-  noise: 'That didn’t sound like one string. Mute the others and pluck again.',
-  clipping: 'That was too loud: the tops were cut off. Pluck more softly, or go further away.',
-  'two strings': 'Two strings sounded at once. Mute the other ones.',
-  'too short': 'That died away too soon. Let it ring.',
-  'too few partials':
-    'Too few partials could be heard. Pluck nearer to the bridge, with a plectrum.',
-};
 
 export interface Tone {
   readonly fundamental: Estimate;

@@ -1,5 +1,5 @@
 /** The way to the worker that listens: one pluck in, what was heard out. */
-import type { Heard } from '../../../physics/listen.ts';
+import type { Heard } from '../../../../physics/listen.ts';
 import type { Asked } from './listen.worker.ts';
 
 export class Ear {

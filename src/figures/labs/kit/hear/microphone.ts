@@ -24,8 +24,10 @@ export function whyNot(error: unknown): string {
   return 'The microphone can’t be used here. Open a sound file instead.';
 }
 
-/** Opens the microphone and hands each piece of sound to `onpiece`. Rejects where there is none or it is refused. */
-export async function listenIn(onpiece: (piece: Float32Array) => void): Promise<Listening> {
+/** Opens the microphone and hands each piece of sound to `onpiece`, with its samples a second. Rejects where there is none or it is refused. */
+export async function listenIn(
+  onpiece: (piece: Float32Array, sampleRate: number) => void,
+): Promise<Listening> {
   // Without https there are no devices at all, whatever the types say.
   const devices = navigator.mediaDevices as MediaDevices | undefined;
   if (!devices) throw new DOMException('no devices', 'NotSupportedError');
@@ -38,7 +40,8 @@ export async function listenIn(onpiece: (piece: Float32Array) => void): Promise<
   try {
     await context.audioWorklet.addModule(tap);
     const node = new AudioWorkletNode(context, 'tap', { numberOfOutputs: 0 });
-    node.port.onmessage = ({ data }: MessageEvent<Float32Array>) => onpiece(data);
+    node.port.onmessage = ({ data }: MessageEvent<Float32Array>) =>
+      onpiece(data, context.sampleRate);
     context.createMediaStreamSource(stream).connect(node);
     await context.resume();
   } catch (error) {

@@ -1,0 +1,15 @@
+/** Works out what a pluck tells, beside the page. */
+import { listen } from '../../../../physics/listen.ts';
+
+export interface Asked {
+  readonly id: number;
+  readonly samples: Float32Array;
+  readonly sampleRate: number;
+  /** Hz, where something is expected */
+  readonly near: number | undefined;
+}
+
+addEventListener('message', ({ data }: MessageEvent<Asked>) => {
+  const { id, near, ...sound } = data;
+  postMessage({ id, heard: listen({ ...sound, ...(near !== undefined && { near }) }) });
+});
