@@ -178,9 +178,10 @@ function listen(held: Page): void {
     if (name === 'undo' && !held.visiting) readPast(held);
   });
   // What stands in a field when the page is left is entered as if the reader had left the field.
-  window.addEventListener('pagehide', () =>
-    document.activeElement?.dispatchEvent(new Event('change', { bubbles: true })),
-  );
+  // It comes before what else is done then: what the field brings is to be kept too.
+  const enter = (): void =>
+    void document.activeElement?.dispatchEvent(new Event('change', { bubbles: true }));
+  window.addEventListener('pagehide', enter, { capture: true });
 }
 
 /** Another window has changed the reader's own: what is shown here follows, unless it is a visit. */

@@ -26,6 +26,8 @@ export class Book {
   readonly #records = new Map<string, BookRecord>();
   /** What the shelf has not taken, by id, with what it came from */
   readonly #waiting = new Map<string, Change>();
+  /** What is on its way to the shelf */
+  #sent: readonly Change[] = [];
   readonly #listeners = new Set<() => void>();
   #writing: Promise<unknown> = Promise.resolve();
 
@@ -139,6 +141,23 @@ export class Book {
     await this.#write(changes);
   }
 
+  /** What the shelf may not have taken yet, in the order in which it was changed, each with what it came from. */
+  get waiting(): readonly Change[] {
+    const onTheWay = new Map(this.#sent.map((change) => [change.next.id, change.next]));
+    const later = [...this.#waiting.values()].filter((change) => !this.#sent.includes(change));
+    return [
+      ...this.#sent,
+      ...later.map(({ next, base }) => ({ next, base: onTheWay.get(next.id) ?? base })),
+    ];
+  }
+
+  /** Takes up what was waiting when another page of this reader's was left; true when the shelf has all of it. */
+  async takeUp(changes: readonly Change[]): Promise<boolean> {
+    // One after the other: a later change of a thing comes from an earlier one.
+    for (const change of changes) await this.#write([change]);
+    return this.trouble === undefined;
+  }
+
   /** Tries again to put on the shelf what it refused. */
   async retry(): Promise<void> {
     if (this.#waiting.size > 0) await this.#write([]);
@@ -165,6 +184,7 @@ export class Book {
   async #put(): Promise<void> {
     const sent = [...this.#waiting.values()];
     if (sent.length === 0) return;
+    this.#sent = sent;
     try {
       const written = await this.#shelf.put(sent);
       for (const change of sent) {
@@ -183,6 +203,7 @@ export class Book {
     } catch {
       this.trouble = 'full';
     }
+    this.#sent = [];
     this.#tell();
   }
 

@@ -1,6 +1,8 @@
 /** This page's book, opened once, when it is first wanted. */
 import { Book } from './book.ts';
-import { DATABASE, databaseShelf } from './shelf.ts';
+import { forget, recall, remember } from '../storage.ts';
+import { wrongWith } from './schema.ts';
+import { DATABASE, databaseShelf, type Change } from './shelf.ts';
 
 let book: Promise<Book> | undefined;
 
@@ -8,9 +10,48 @@ export function openBook(): Promise<Book> {
   book ??= Book.open(
     () => databaseShelf(),
     typeof BroadcastChannel === 'undefined' ? undefined : () => new BroadcastChannel(DATABASE),
-  );
+  ).then(async (opened) => {
+    // A page that is left waits for no database.
+    if (typeof window !== 'undefined')
+      window.addEventListener('pagehide', () => leaveBehind(opened));
+    await takeUpLeft(opened);
+    return opened;
+  });
   return book;
 }
+
+/** The name under which the device remembers what a page had not put on the shelf when it was left */
+const LEFT = 'book-left';
+
+function leaveBehind({ waiting }: Book): void {
+  if (waiting.length === 0) return;
+  const texts = [...readLeft(recall(LEFT)), ...waiting].map((change) => JSON.stringify(change));
+  // What a full shelf refused page after page is left once.
+  remember(LEFT, `[${[...new Set(texts)].join()}]`);
+}
+
+async function takeUpLeft(opened: Book): Promise<void> {
+  const lying = recall(LEFT);
+  if (lying === undefined) return;
+  const isTaken = await opened.takeUp(readLeft(lying));
+  // Another page may have left more meanwhile: to take the same up twice changes nothing.
+  if (isTaken && recall(LEFT) === lying) forget(LEFT);
+}
+
+function readLeft(text: string | undefined): readonly Change[] {
+  try {
+    const left: unknown = JSON.parse(text ?? '[]');
+    return Array.isArray(left) ? left.filter(isChange) : [];
+  } catch {
+    return [];
+  }
+}
+
+const isChange = (value: unknown): value is Change => {
+  if (value === null || typeof value !== 'object' || !('next' in value)) return false;
+  const { next, base } = value as { next: unknown; base?: unknown };
+  return wrongWith(next) === undefined && (base === undefined || wrongWith(base) === undefined);
+};
 
 /** Asks the browser not to clear the book when space runs short; true when it grants that. */
 export async function askToPersist(): Promise<boolean> {
