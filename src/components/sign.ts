@@ -39,7 +39,7 @@ let anywhere: Promise<void> | undefined;
 keepEarly();
 
 /** What `exercises/` remembers of them, by the names that `instrument/storage.ts` gives */
-const ANSWERED = /\.(answer|done|tries)\./;
+const ANSWERED = /\.(answer|done|tries|guess)\./;
 
 function remembersAnswers(): boolean {
   try {

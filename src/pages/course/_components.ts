@@ -62,6 +62,8 @@ import EvenedOut from '../../components/figures/EvenedOut.astro';
 import SideBySide from '../../components/figures/SideBySide.astro';
 import ThreeRoads from '../../components/figures/ThreeRoads.astro';
 import TwoNecks from '../../components/figures/TwoNecks.astro';
+import HangFive from '../../components/figures/HangFive.astro';
+import Veil from '../../components/Veil.astro';
 
 export const components = {
   BenchNote,
@@ -127,4 +129,6 @@ export const components = {
   SideBySide,
   ThreeRoads,
   TwoNecks,
+  HangFive,
+  Veil,
 };

@@ -1,0 +1,50 @@
+/**
+ * Sound that follows a dragged pitch: off until a reader asks for it, one switch for the whole site, remembered. What makes it
+ * comes when it is first wanted.
+ */
+import { recall, remember } from '../../../instrument/storage.ts';
+import { player } from '../player.svelte.ts';
+import type { Voice } from './voice.ts';
+
+/** ms after the last step of a drag until the voice rests; keys have no end of their own */
+const LINGER = 700;
+
+class Sound {
+  on = $state(recall('sound') === 'on');
+  #voice: Promise<Voice | undefined> | undefined;
+  #rest: ReturnType<typeof setTimeout> | undefined;
+  /** Hz that was asked for last; undefined when it rests */
+  #asked: number | undefined;
+
+  turn(on: boolean): void {
+    this.on = on;
+    remember('sound', on ? 'on' : 'off');
+    if (on) void this.#come();
+    else this.rest();
+  }
+
+  #come(): Promise<Voice | undefined> {
+    return (this.#voice ??= import('./voice.ts').then(
+      ({ openVoice }) => openVoice(),
+      () => (this.#voice = undefined),
+    ));
+  }
+
+  /** Sounds a pitch in Hz, if the reader wants sound, until it rests. */
+  follow(hertz: number): void {
+    if (!this.on || !Number.isFinite(hertz)) return;
+    if (player.sounding) player.stop();
+    this.#asked = hertz;
+    void this.#come().then((voice) => this.#asked !== undefined && voice?.sound(this.#asked));
+    clearTimeout(this.#rest);
+    this.#rest = setTimeout(() => this.rest(), LINGER);
+  }
+
+  rest(): void {
+    clearTimeout(this.#rest);
+    this.#asked = undefined;
+    void this.#voice?.then((voice) => this.#asked === undefined && voice?.rest());
+  }
+}
+
+export const sound = new Sound();

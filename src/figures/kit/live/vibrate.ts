@@ -1,0 +1,53 @@
+/**
+ * The one way in which a string moves: plucked, it swings and dies away, so many times slower than it sounds that an eye can
+ * follow. A frame is asked for only while something swings in sight, and nothing swings for a reader who wants no motion.
+ */
+
+import { SLOWED } from './slowed.ts';
+
+/** s in which a swing falls to 1/e of itself, and until it is still */
+const DYING = 0.9;
+const STILL = 3.6;
+
+export interface Swinging {
+  /** Draws the string so far from rest: -1 to 1, 0 at rest */
+  readonly draw: (swing: number) => void;
+  /** Hz at which it sounds; asked at each frame, so that a swing follows a pitch that is dragged */
+  readonly hertz: () => number;
+}
+
+export const wantsNoMotion = (): boolean =>
+  typeof matchMedia !== 'undefined' && matchMedia('(prefers-reduced-motion: reduce)').matches;
+
+/** Sets the string at `place` swinging; returns the way to still it at once. */
+export function vibrate(place: Element, { draw, hertz }: Swinging): () => void {
+  if (wantsNoMotion()) return () => undefined;
+  const begun = performance.now();
+  let last = begun;
+  let phase = 0;
+  let frame = 0;
+  let over = false;
+
+  const stop = (): void => {
+    if (over) return;
+    over = true;
+    cancelAnimationFrame(frame);
+    watcher.disconnect();
+    draw(0);
+  };
+  const step = (now: number): void => {
+    const seconds = (now - begun) / 1000;
+    if (seconds > STILL || !place.isConnected) return stop();
+    phase += (2 * Math.PI * hertz() * Math.max(0, now - last)) / 1000 / SLOWED;
+    last = now;
+    draw(Math.exp(-seconds / DYING) * Math.cos(phase));
+    frame = requestAnimationFrame(step);
+  };
+  const watcher = new IntersectionObserver((entries) => {
+    if (!(entries.at(-1)?.isIntersecting ?? true)) stop();
+  });
+  watcher.observe(place);
+  // An observer may have said at once that it is out of sight.
+  if (!over) frame = requestAnimationFrame(step);
+  return stop;
+}
