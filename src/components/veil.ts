@@ -1,5 +1,12 @@
 // Words that would give a guess away stay blank until it is made, or its answer looked up: in the drawing, in words, or before.
-import { recall } from '../instrument/storage.ts';
+// It stands in the page itself, so it reads the memory by the names that instrument/storage.ts gives, without that file.
+const recall = (name: string): string | null => {
+  try {
+    return localStorage.getItem(`speaking-length.${name}`);
+  } catch {
+    return null;
+  }
+};
 
 const lift = (id: string): void => {
   for (const veil of document.querySelectorAll<HTMLElement>('[data-veil]'))
@@ -15,7 +22,7 @@ const isShownByHand = (id: string): boolean =>
 
 for (const guess of document.querySelectorAll<HTMLElement>('[data-guess]')) {
   const { guess: id = '' } = guess.dataset;
-  if (recall(`guess.${id}`) !== undefined || isShownByHand(id)) lift(id);
+  if (recall(`guess.${id}`) !== null || isShownByHand(id)) lift(id);
 }
 
 // In a drawing: the words open too.
@@ -39,3 +46,5 @@ document.addEventListener(
   },
   { capture: true },
 );
+
+export {};
