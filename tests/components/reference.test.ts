@@ -237,3 +237,14 @@ test('the sheets follow each other, and an unknown one throws', () => {
   }
   expect(() => sheetOf('nothing' as 'model')).toThrow(RangeError);
 });
+
+test('every figure of the reference has a menu, and none offers a page that is not there', () => {
+  const pages = import.meta.glob<string>('../../src/pages/reference/*.astro', {
+    query: '?raw',
+    import: 'default',
+    eager: true,
+  });
+  const figures = Object.values(pages).flatMap((page) => page.match(/<Figure\s[^>]*>/g) ?? []);
+  expect(figures.length).toBeGreaterThan(2);
+  for (const figure of figures) expect(figure).toMatch(/ id="[a-z-]+"\s+framed=\{false\}/);
+});

@@ -61,6 +61,10 @@ describe.each(schemes)('the %s colours', (scheme) => {
     expect(contrast(colour(front, scheme), colour(ground, scheme))).toBeGreaterThanOrEqual(3);
   });
 
+  it.each(['paper', 'sheet'])('let the felt band’s fill be told from %s', (ground) => {
+    expect(contrast(colour('felt', scheme), colour(ground, scheme))).toBeGreaterThanOrEqual(1.25);
+  });
+
   it.each(['ink', 'pencil'])('let ink-on be read on %s', (ground) => {
     expect(contrast(colour('ink-on', scheme), colour(ground, scheme))).toBeGreaterThanOrEqual(4.5);
   });

@@ -108,6 +108,19 @@ describe.each(inHand)('%s, string %d', (id, string) => {
     for (const text of lettered) expect(parts).toContain(text);
   });
 
+  test.each([0, 1])('sheet %d weighs in one slab, whatever the fret', (which) => {
+    const weighed = [1, 5, 12, 24].map((fret) => {
+      const sheet = sheetsWith(bent(id, string, fret, 50), Bending)[which];
+      const push = pushedTo(own, fret, 50)?.push ?? NaN;
+      if (!sheet) throw new Error('two sheets');
+      return { slab: sheet.said(/^slab /).text, perNewton: tall(sheet.one('rect.weight')) / push };
+    });
+    for (const { slab, perNewton } of weighed) {
+      expect(slab).toBe(weighed[0]?.slab);
+      expect(perNewton).toBeCloseTo(weighed[0]?.perNewton ?? NaN, 6);
+    }
+  });
+
   test('typed twins show what is drawn', () => {
     expect(fieldsOf(found)).toEqual({
       Travel: `${travelNumber(pushed.travel, 'mm-N')}\u00a0mm`,

@@ -18,6 +18,8 @@ export interface Frame {
   /** Along: where the highest string's nut lies, and where the weights begin */
   readonly nut: number;
   readonly tail: number;
+  /** How far before the weights a string's length is written: clear of the board, however short the string */
+  readonly written: number;
   /** Length of the weight that is the largest on the parallel board */
   readonly typical: number;
   /** The longest that a weight is drawn */
@@ -60,22 +62,24 @@ export function frameOf(mine: Instrument, board: Board, upright: boolean): Frame
   const spacing = spacingOf(mine);
   const gap = count > 8 ? 17 : upright ? 26 : 28;
   const wide = gap * (count - 1);
-  const room = upright ? 470 : 660;
+  const room = upright ? 446 : 640;
   const along = room / (reach.to - reach.from);
   const across = gap / spacing.saddle;
   const head = upright ? 46 : 70;
   const nut = head - reach.from * along;
-  const tail = head + room + (upright ? 12 : 24);
+  const clear = count > 8 ? 112 : upright ? 52 : 72;
+  const tail = head + room + clear;
   const middle = upright ? 166 : TOP + EDGE + wide / 2;
   return {
     upright,
     width: upright ? 360 : 1040,
-    height: upright ? tail + 110 : TOP + 2 * EDGE + wide + 84,
+    height: upright ? tail + 124 : TOP + 2 * EDGE + wide + 84,
     size: upright ? 12 : 15,
     nut,
     tail,
+    written: clear / 2,
     typical: upright ? 56 : 150,
-    longest: upright ? 78 : 218,
+    longest: upright ? 78 : 200,
     middle,
     high: upright ? middle + wide / 2 : middle - wide / 2,
     low: upright ? middle - wide / 2 : middle + wide / 2,

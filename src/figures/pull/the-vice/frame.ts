@@ -3,14 +3,14 @@ import { reach, type Droop } from './vice.ts';
 
 export const frame = {
   width: 360,
-  height: 384,
+  height: 404,
   face: 62,
   right: 320,
   dimension: 26,
   plain: 66,
-  wound: 92,
+  wound: 112,
   /** What is lettered stands where neither wire comes: a wire that reaches so far right does not hang so low */
-  rows: { x: 216, y: 336 },
+  rows: { x: 196, right: 352, y: 356 },
   /** Of what hangs at a tip, from the tip down */
   weight: { width: 22, height: 30 },
   /** Units that the words on the dimension line need */
