@@ -15,7 +15,8 @@ import {
 } from '../physics/index.ts';
 import { wantedBends } from './bend-aims.ts';
 import { comparisonDoubt, doubtsOf } from './doubts.ts';
-import { once } from './once.ts';
+import { hand } from './hand.svelte.ts';
+import { onceByHand } from './once-by-hand.ts';
 import { planOf, weighsBends } from './plan.ts';
 import { pullsOf, type Pull } from './pulls.ts';
 import type { State } from './schema.ts';
@@ -52,7 +53,9 @@ function judged(
 ): Bent | undefined {
   if (value === undefined || reference === undefined || reference === 0) return undefined;
   const difference = relativeDifference({ value, reference });
-  return { value, reference, difference, judgement: judge({ difference, uncertainty, sensation }) };
+  const lines = hand.thresholds[sensation];
+  const judgement = judge({ difference, uncertainty, sensation, lines });
+  return { value, reference, difference, judgement };
 }
 
 /**
@@ -118,7 +121,7 @@ function bentString(
 }
 
 /** One entry for each string of the plan; undefined where nothing is strung or what is strung breaks. */
-export const bendsOf = once((state: State): readonly (BentString | undefined)[] => {
+export const bendsOf = onceByHand((state: State): readonly (BentString | undefined)[] => {
   const wanted = wantedBends(state);
   const own = pullsOf(state.mine);
   return planOf(state).strings.map(({ pull, wanted: tension, referenceIndex }, i) => {

@@ -107,9 +107,6 @@ export const formatGauge = ({ kind, gauge }: Gauge, units: Units = 'in-lb'): str
 
 export const spokenGauge = ({ kind, gauge }: Gauge): string => `${gauge} thousandths, ${kind}`;
 
-/** What the three states of the felt band say as long as only the pull is judged. */
-export const feltWords: Readonly<Record<Felt, string>> = {
-  'you’d be guessing': 'pull within 7\u00a0%',
-  'some hands would tell': 'some hands would tell',
-  'nearly any hand would tell': 'nearly any hand would tell',
-};
+/** What a state of the felt band says as long as only the pull is judged; `line` is the band's inner one, relative. */
+export const feltWords = (state: Felt, line: number): string =>
+  state === 'you’d be guessing' ? `pull within ${Number((100 * line).toFixed(1))}\u00a0%` : state;

@@ -10,6 +10,7 @@ import { encode } from './link.ts';
 import { atBeat, moving } from './moving.svelte.ts';
 import { untried } from './own.ts';
 import type { State } from './schema.ts';
+import { HAND } from './hand.svelte.ts';
 import { recall } from './storage.ts';
 
 class Store extends Held {
@@ -87,6 +88,11 @@ class Store extends Held {
     window.addEventListener('keydown', (event) => this.#shortcut(event));
     const remembered = recall('state');
     if (remembered !== undefined) await this.late((late) => late.readMemory(this, remembered));
+    if (recall(HAND) !== undefined)
+      await import('./hand-memory.ts').then(
+        (memory) => memory.recallHand(),
+        () => undefined,
+      );
     this.unnamed = this.settled;
     await this.#readLink(true);
     this.wake();

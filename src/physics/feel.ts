@@ -4,7 +4,7 @@
  */
 import { reachable, type Ends } from './bend.ts';
 import type { Construction } from './construction.ts';
-import { felt, worstFelt, type Felt, type Sensation } from './felt.ts';
+import { felt, feltThresholds, worstFelt, type Felt, type Lines, type Sensation } from './felt.ts';
 import { stoppedLength } from './frets.ts';
 import { inRange, speakingLengthRange, tensionRange } from './guard.ts';
 import { pullAtPitch } from './tuned.ts';
@@ -113,14 +113,25 @@ export interface FeelCompared {
 export function compareFeel({
   reference,
   other,
+  thresholds = feltThresholds,
   ...asked
-}: { readonly reference: Strung; readonly other: Strung } & BendAsked): FeelCompared {
+}: {
+  readonly reference: Strung;
+  readonly other: Strung;
+  /** The published ones when left out */
+  readonly thresholds?: Readonly<Record<Sensation, Lines>>;
+} & BendAsked): FeelCompared {
   const [was, is] = [feelOf({ ...reference, ...asked }), feelOf({ ...other, ...asked })];
   const judged = (sensation: Sensation): Compared | undefined => {
     const [from, to] = [was[sensation], is[sensation]];
     if (from === undefined || to === undefined || from === 0) return undefined;
     const difference = relativeDifference({ value: to, reference: from });
-    return { value: to, reference: from, difference, felt: felt(difference, sensation) };
+    return {
+      value: to,
+      reference: from,
+      difference,
+      felt: felt(difference, sensation, thresholds[sensation]),
+    };
   };
   const pull = judged('pull');
   if (!pull) throw new RangeError('reference has no pull; permitted: a tuned string');

@@ -37,6 +37,12 @@ const lines = (just: number, source: string): { low: Threshold; high: Threshold 
 });
 const force = lines(JUST_NOTICEABLE.force, feltSources.force);
 
+/** The two lines of a band, however they were found */
+export interface Lines {
+  readonly low: { readonly value: number };
+  readonly high: { readonly value: number };
+}
+
 /** The inner and the outer line of the felt band, for each sensation: one and three just noticeable differences. */
 export const feltThresholds: Readonly<
   Record<Sensation, { readonly low: Threshold; readonly high: Threshold }>
@@ -53,10 +59,16 @@ const states: readonly Felt[] = [
   'nearly any hand would tell',
 ];
 
-/** The state of the felt band for a relative difference (0.05 is five per cent more than the reference). Source: the thresholds'. */
-export function felt(difference: number, sensation: Sensation = 'pull'): Felt {
+/**
+ * The state of the felt band for a relative difference (0.05 is five per cent more than the reference), by the published lines unless
+ * others are given. Source: the thresholds'.
+ */
+export function felt(
+  difference: number,
+  sensation: Sensation = 'pull',
+  { low, high }: Lines = feltThresholds[sensation],
+): Felt {
   const size = Math.abs(inRange('difference', difference, { min: -1, max: 1e12 }));
-  const { low, high } = feltThresholds[sensation];
   // A difference of exactly the threshold, give or take rounding in the last bits, still counts as inside.
   if (size <= low.value + 1e-12) return 'you’d be guessing';
   return size <= high.value + 1e-12 ? 'some hands would tell' : 'nearly any hand would tell';

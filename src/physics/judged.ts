@@ -3,7 +3,7 @@
  * `felt` judges the number as it stands; this counts how far the number may be off.
  */
 import { likelihoodWithin } from './detection.ts';
-import { feltThresholds, type Sensation } from './felt.ts';
+import { feltThresholds, type Lines, type Sensation } from './felt.ts';
 
 /** From the least to the most that a hand may feel. */
 export const judgements = [
@@ -26,12 +26,14 @@ export function judge({
   difference,
   uncertainty,
   sensation = 'pull',
+  lines: { low, high } = feltThresholds[sensation],
 }: {
   difference: number;
   uncertainty: number;
   sensation?: Sensation;
+  /** The published ones of the sensation when left out */
+  lines?: Lines;
 }): Judgement {
-  const { low, high } = feltThresholds[sensation];
   const inside = likelihoodWithin({ difference, uncertainty, line: low.value });
   if (inside >= SURE) return 'within';
   if (inside > 1 - SURE) return 'close to the edge';

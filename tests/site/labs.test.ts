@@ -146,6 +146,15 @@ test('a hand is judged: twenty answers, one taken back, and a threshold with its
   expect(await lab.locator('[data-judged].right').count()).toBe(18);
   await lab.getByRole('button', { name: 'Take the last answer back' }).click();
   await expect.poll(count).toBe(21);
+
+  // Once the session is over, the threshold stands in the felt band of other pages.
+  await lab.getByRole('button', { name: 'End this session' }).click();
+  const found = /This hand’s threshold:\s*([\d.]+)\s%/.exec(await lab.innerText())?.[1] ?? '';
+  await page.goto(`${inject('origin')}course/speaking-length/`);
+  await page.locator('[data-part="neck-band"]:visible').first().scrollIntoViewIfNeeded();
+  await expect.poll(() => page.locator('[data-part="own-hand"]').count()).toBeGreaterThan(1);
+  const said = await page.locator('.own-hand').innerText();
+  expect(Math.abs(Number(/hand, ([\d.]+)\s%/.exec(said)?.[1]) - Number(found))).toBeLessThan(0.5);
   expect(problems).toEqual([]);
   await close();
 });

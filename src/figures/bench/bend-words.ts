@@ -2,7 +2,8 @@
 import { forceNumber, inUnits } from '../../instrument/format.ts';
 import type { BentString } from '../../instrument/bends.ts';
 import type { Units } from '../../instrument/schema.ts';
-import { feltThresholds, type Sensation } from '../../physics/index.ts';
+import { hand, percentOf } from '../../instrument/hand.svelte.ts';
+import type { Sensation } from '../../physics/index.ts';
 
 const GAP = '\u00a0';
 
@@ -22,7 +23,6 @@ export function marginText({ margin }: BentString): string {
 
 /** The two lines of each band, in per cent, from the thresholds themselves. */
 export const bandText = (sensation: Sensation): string => {
-  const { low, high } = feltThresholds[sensation];
-  const percent = (value: number): string => String(Number((value * 100).toFixed(1)));
-  return `${percent(low.value)} and ${percent(high.value)}${GAP}%`;
+  const { low, high } = hand.thresholds[sensation];
+  return `${percentOf(low.value)} and ${percentOf(high.value)}${GAP}%`;
 };

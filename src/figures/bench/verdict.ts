@@ -2,6 +2,7 @@
 import { aimedBends, type BentString } from '../../instrument/bends.ts';
 import { withPicks } from '../../instrument/edit.ts';
 import { formatDifference, formatTotal } from '../../instrument/format.ts';
+import { hand, percentOf } from '../../instrument/hand.svelte.ts';
 import { judgedPulls } from '../../instrument/judged.ts';
 import { planOf, type Plan } from '../../instrument/plan.ts';
 import { pullsOf } from '../../instrument/pulls.ts';
@@ -10,13 +11,12 @@ import type { Judgement, Sensation } from '../../physics/index.ts';
 
 const sensations: readonly Sensation[] = ['pull', 'push', 'travel'];
 
+/** The inner line of the felt band, as it is written. */
+const inner = (): string => `${percentOf(hand.low)}\u00a0%`;
+
 /** What a verdict on the pull is called on the sheet. */
-const pullWords: Readonly<Record<Judgement, string>> = {
-  within: 'pull within 7\u00a0%',
-  'close to the edge': 'close to the edge',
-  'some hands would tell': 'some hands would tell',
-  'nearly any hand would tell': 'nearly any hand would tell',
-};
+const pullWords = (judgement: Judgement): string =>
+  judgement === 'within' ? `pull within ${inner()}` : judgement;
 
 /** The verdict on one string's bend, with what speaks for it: "travel: some hands would tell". */
 export function verdictText(bent: BentString): string {
@@ -125,7 +125,7 @@ function feltVerdict(state: State): string {
 const pullVerdict = (state: State): string =>
   summed(
     judgedPulls(state).map((j) => j?.judgement),
-    'Every string’s pull is within 7\u00a0% of the aim.',
+    `Every string’s pull is within ${inner()} of the aim.`,
     'of pull',
   );
 
@@ -142,5 +142,5 @@ export function feltText(state: State, index: number): string {
   const bent = aimedBends(state)?.[index];
   if (bent) return verdictText(bent);
   const judged = judgedPulls(state)[index];
-  return judged ? pullWords[judged.judgement] : '';
+  return judged ? pullWords(judged.judgement) : '';
 }

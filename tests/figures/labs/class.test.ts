@@ -122,6 +122,7 @@ test('thirty rows, two of them damaged: 28 are taken, and the two are named', ()
   ]);
   const other = take(text(weighed(1, 0.3)), taken);
   expect(other.refused[0]?.message).toMatch(/DUNLIN 1 .* already, with other numbers/);
+  expect(take(`${good}\n${good}`, []).refused.map(({ whose }) => whose)).toEqual(['DUNLIN 1']);
   expect(take('hello', []).refused[0]?.whose).toBe('Line 1');
 });
 

@@ -5,6 +5,7 @@ import {
   formatNote,
   spokenNote,
 } from '../../../instrument/format.ts';
+import { hand, percentOf } from '../../../instrument/hand.svelte.ts';
 import type { Units } from '../../../instrument/schema.ts';
 import { felt, fromInches } from '../../../physics/index.ts';
 import type { MapCell, MapRow, RuleMapData } from './rule-map.ts';
@@ -34,21 +35,23 @@ export function stepText({ steps }: MapRow): string {
 /** A set's name where the number of strings goes without saying. */
 export const shortName = (name: string): string => name.replace(/^seven-string /, '');
 
-const stateWords: Readonly<Record<MapCell['state'], string>> = {
-  within: 'every string within 7 per cent',
-  average: 'the average within 7 per cent, but not every string',
-  off: 'average beyond 7 per cent',
-  broken: 'a string would break',
+const stateWords: Readonly<Record<MapCell['state'], (line: string) => string>> = {
+  within: (line) => `every string within ${line}`,
+  average: (line) => `the average within ${line}, but not every string`,
+  off: (line) => `average beyond ${line}`,
+  broken: () => 'a string would break',
 };
 
 /** One cell for those who hear it; the set and the scale are said by its headings. */
 export const spokenCell = (cell: MapCell): string =>
   cell.state === 'broken'
     ? 'breaks'
-    : `${cellNumber(cell.mean)} per cent, ${stateWords[cell.state]}`;
+    : `${cellNumber(cell.mean)} per cent, ${stateWords[cell.state](`${percentOf(hand.low)} per cent`)}`;
 
 const within = ({ residuals }: MapCell): number =>
-  residuals.filter((r) => r !== undefined && felt(r) === 'you’d be guessing').length;
+  residuals.filter(
+    (r) => r !== undefined && felt(r, 'pull', hand.thresholds.pull) === 'you’d be guessing',
+  ).length;
 
 export const scaleOf = ({ instrument }: RuleMapData, by: number, units: Units): string =>
   formatLength(instrument.scale.treble + fromInches(by), units);
@@ -71,7 +74,7 @@ export function cellVerdict(map: RuleMapData, cell: MapCell): string {
   }
   const note = formatNote(map.instrument.strings[cell.worstString]?.note ?? '');
   const all = within(cell) === count;
-  return `${all ? 'All' : within(cell)} ${all ? count : `of ${count}`} strings within 7\u00a0%; on average ${formatDifference(cell.mean)}; farthest ${note}, ${formatDifference(cell.worst)}.`;
+  return `${all ? 'All' : within(cell)} ${all ? count : `of ${count}`} strings within ${percentOf(hand.low)}\u00a0%; on average ${formatDifference(cell.mean)}; farthest ${note}, ${formatDifference(cell.worst)}.`;
 }
 
 export function describeChoice(map: RuleMapData, row: MapRow, cell: MapCell, units: Units): string {

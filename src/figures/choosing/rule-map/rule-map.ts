@@ -4,6 +4,7 @@ import { limits } from '../../../instrument/limits.ts';
 import type { Gauge, Instrument } from '../../../instrument/schema.ts';
 import { workshopInstrument } from '../../../instrument/workshop.ts';
 import { setsOf, type StringSet } from '../../../instrument/sets.ts';
+import { hand } from '../../../instrument/hand.svelte.ts';
 import { felt, fromInches } from '../../../physics/index.ts';
 
 /** Differences of scale in inches. */
@@ -85,7 +86,8 @@ export function cellOf(pulls: readonly Pull[], own: readonly Pull[], by: number)
   const worst = differences.reduce((most, d) => (Math.abs(d) > Math.abs(most) ? d : most), 0);
   const average = mean(differences);
   const broken = pulls.map((p) => p.strain === 'broken');
-  const inside = (d: number): boolean => felt(d) === 'you’d be guessing';
+  const inside = (d: number): boolean =>
+    felt(d, 'pull', hand.thresholds.pull) === 'you’d be guessing';
   return {
     by,
     residuals: differences.map((d, i) => (broken[i] ? undefined : d)),

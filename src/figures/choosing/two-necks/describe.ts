@@ -9,6 +9,7 @@ import {
 } from '../../../instrument/format.ts';
 import { aimText } from '../../../instrument/aim-text.ts';
 import { CAUTION_SHARE } from '../../../physics/index.ts';
+import { hand, percentOf } from '../../../instrument/hand.svelte.ts';
 import type { State } from '../../../instrument/schema.ts';
 import type { Residual } from './residuals.ts';
 import { summaryOf } from './residuals.ts';
@@ -34,7 +35,7 @@ export function describeShort(state: State, residuals: readonly Residual[]): str
     worst?.picked === undefined
       ? ''
       : ` The worst is ${spokenNote(worst.note)}, ${formatDifference(worst.picked)}.`;
-  return `${by}: with the nearest gauges ${within} of ${residuals.length} strings are within 7 per cent of the aim.${farthest}`;
+  return `${by}: with the nearest gauges ${within} of ${residuals.length} strings are within ${percentOf(hand.low)} per cent of the aim.${farthest}`;
 }
 
 /** What is aimed for, and which gauges nobody picked: as the bench has it. */

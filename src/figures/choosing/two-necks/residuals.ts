@@ -1,5 +1,5 @@
 /** What the plot of residuals shows of each string. */
-import { once } from '../../../instrument/once.ts';
+import { onceByHand } from '../../../instrument/once-by-hand.ts';
 import { comparisonDoubt } from '../../../instrument/doubts.ts';
 import { leftOn } from '../../../instrument/plan.ts';
 import { pullsOf } from '../../../instrument/pulls.ts';
@@ -28,7 +28,7 @@ export interface Residual {
 }
 
 /** One residual for each string, from the highest. */
-export const residualsOf = once((state: State): readonly Residual[] => {
+export const residualsOf = onceByHand((state: State): readonly Residual[] => {
   const pair = asStrung(state);
   const own = pullsOf(pair.mine);
   const left = leftOn(pair);

@@ -1,6 +1,8 @@
 /** The string in hand and its counterpart on a second instrument, as a hand meets them. */
 import { gaugeOf, drawerOf } from '../../../instrument/drawer.ts';
+import { hand } from '../../../instrument/hand.svelte.ts';
 import { once } from '../../../instrument/once.ts';
+import { onceByHand } from '../../../instrument/once-by-hand.ts';
 import { compared } from '../../../instrument/pair.ts';
 import { lengthOf } from '../../../instrument/pulls.ts';
 import { pushedTo } from '../../../instrument/pushed.ts';
@@ -92,13 +94,13 @@ export function viewWith(state: State, gauge: number | undefined): View {
     gauge: pull.gauge.gauge,
     gaugeThere: picked ? gaugeOf(picked, family).gauge : thousandths(construction.diameter),
     exact: picked === undefined,
-    feel: compareFeel({ reference: own, other: there, fret, rise }),
+    feel: compareFeel({ reference: own, other: there, fret, rise, thresholds: hand.thresholds }),
     broken: breaks(own, fret, rise) || breaks(there, fret, rise),
   };
 }
 
 /** What stands until the reader picks a gauge. */
-export const exactView = once((state: State): View => viewWith(state, undefined));
+export const exactView = onceByHand((state: State): View => viewWith(state, undefined));
 
 /** The drawer's gauges near the one in hand, for the second string. */
 const stopsNear = once(({ kind, gauge, family }: Gauge): readonly number[] =>

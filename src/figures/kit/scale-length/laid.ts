@@ -2,6 +2,7 @@
 import { formatDifference, formatTotal } from '../../../instrument/format.ts';
 import { pullsOf, totalPull } from '../../../instrument/pulls.ts';
 import type { Instrument, Units } from '../../../instrument/schema.ts';
+import { hand } from '../../../instrument/hand.svelte.ts';
 import { felt, type Felt } from '../../../physics/index.ts';
 import { pullChange } from '../../../instrument/length-law.ts';
 
@@ -20,7 +21,12 @@ export function laidOn(mine: Instrument, length: number): Laid {
   const pulls = pullsOf(mine, ratio);
   const change = pullChange(ratio);
   const broken = pulls.some((p) => p.strain === 'broken');
-  return { length, total: broken ? undefined : totalPull(pulls), change, felt: felt(change) };
+  return {
+    length,
+    total: broken ? undefined : totalPull(pulls),
+    change,
+    felt: felt(change, 'pull', hand.thresholds.pull),
+  };
 }
 
 /** The sum for a narrow column: its number alone, or that there is none. */

@@ -25,6 +25,8 @@ export class Rows {
   all: readonly RowRecord[] = $state.raw([]);
   settings: Readonly<Record<string, number>> = $state.raw({});
   trouble: string = $state('');
+  /** Whether the book has been read */
+  isRead = $state(false);
   /** What was taken out last, until something else happens */
   gone: readonly string[] = $state.raw([]);
   readonly lab: string;
@@ -51,6 +53,7 @@ export class Rows {
   }
 
   #look(book: Book): void {
+    this.isRead = true;
     this.all = book.records
       .filter((each) => isRow(each, this.lab))
       .sort((a, b) => a.created - b.created);

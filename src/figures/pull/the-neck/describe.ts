@@ -7,6 +7,7 @@ import {
   formatTotal,
   spokenNote,
 } from '../../../instrument/format.ts';
+import { hand } from '../../../instrument/hand.svelte.ts';
 import { pullsOf } from '../../../instrument/pulls.ts';
 import type { Instrument, Units } from '../../../instrument/schema.ts';
 import { isSame, laidOn, totalText } from '../../kit/scale-length/laid.ts';
@@ -21,7 +22,7 @@ export function verdict(mine: Instrument, length: number, units: Units): string 
   if (isSame(laid)) return `The set at its own length, ${own}.`;
   const words = formatDifference(change).replace(/^[+−±]/, '');
   const way = change > 0 ? 'more' : 'less';
-  return `At ${formatLength(length, units)} every string pulls ${words} ${way} than at ${own}: ${feltWords[felt]}.`;
+  return `At ${formatLength(length, units)} every string pulls ${words} ${way} than at ${own}: ${feltWords(felt, hand.low)}.`;
 }
 
 /** Every string by name, and every length that is laid beside. */
