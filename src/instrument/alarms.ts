@@ -6,7 +6,7 @@
  */
 import { fromThousandths, materials } from '../physics/index.ts';
 import { steelOnNylon } from './carrier.ts';
-import { isSoft, type Family } from './family-names.ts';
+import { isSoft, isWeighed, sortOf, type Family } from './family-names.ts';
 import { densityNumber, formatForce, formatLength, formatNote, formatTotal } from './format.ts';
 import { planOf } from './plan.ts';
 import { lengthOf, pullOf, pullsOf, totalPull, type Pull } from './pulls.ts';
@@ -28,9 +28,6 @@ interface Usual {
   readonly total: number;
 }
 const known = new Map<string, Usual>();
-
-/** Electric, acoustic or classical. */
-const sortOf = (family: Family | undefined): string => family?.split(',')[0] ?? 'electric';
 
 /** The pulls of the trade's strings of a family's sort, on the instruments of the workshop. */
 export function usualPulls(family: Family | undefined): Usual {
@@ -87,7 +84,7 @@ export function possibleWeights({ kind, gauge, family }: Gauge): { low: number; 
       ? soft
         ? lightestPolymer
         : lightestMetal
-      : soft
+      : isWeighed(family)
         ? lightestPolymer
         : FULL * lightestMetal;
   const high = kind === 'plain' && soft ? heaviestPolymer : heaviest;

@@ -204,15 +204,15 @@ function takeFollowed(held: Page, text: string): void {
 /** A drag goes on from `before`: what it has not changed is taken from `own`. */
 function rebased(next: State, before: State, own: State): State {
   let state = next;
-  for (const part of ['mine', 'other', 'units', 'drawer', 'aim', 'bend'] as const)
+  for (const part of ['mine', 'other', 'units', 'hand', 'drawer', 'aim', 'bend'] as const)
     if (next[part] === before[part] && next[part] !== own[part])
       state = { ...state, [part]: own[part] };
   return state;
 }
 
-/** Whether a state shows something else than the reader's own does, in whatever units. */
+/** Whether a state shows something else than the reader's own does, in whatever units and for whichever hand. */
 const showsOther = (shown: State, own: State): boolean =>
-  differs({ ...shown, units: own.units }, own);
+  differs({ ...shown, units: own.units, hand: own.hand }, own);
 
 const same = (a: unknown, b: unknown): boolean => JSON.stringify(a) === JSON.stringify(b);
 
@@ -237,12 +237,12 @@ function takeLink(held: Page, isFirst: boolean): void {
   if ((arrived || !state) && notes.length > 0) held.notice = notes.join(' ');
 }
 
-/** A link never changes the reader's units; an entry of the history that showed the reader's own shows it as it is now. */
+/** A link never changes the reader's units or hand; an entry of the history that showed the reader's own shows it as it is now. */
 function asHere({ begun, own }: Page, state: State): State {
   if (!begun) return state;
   return isOwn(own) && window.history.state === 'own'
     ? { ...own, trial: state.trial }
-    : { ...state, units: own.units };
+    : { ...state, units: own.units, hand: own.hand };
 }
 
 /** Takes a state up from an address; false when it is the one that stands. */

@@ -2,7 +2,7 @@
 import { fan, fretPosition, fromMillimetres, stringScale, type Fan } from '../physics/index.ts';
 import { limits } from './limits.ts';
 import { once } from './once.ts';
-import { pullOf, type Pull } from './pulls.ts';
+import { lengthOf, pullOf, type Pull } from './pulls.ts';
 import type { Instrument, State, Trial } from './schema.ts';
 
 export interface Board {
@@ -48,7 +48,7 @@ export const boardPulls = (
       gauge,
       note: gauge.note,
       a4,
-      speakingLength: stringScale({ treble, bass, index, count: strings.length }),
+      speakingLength: lengthOf({ scale: { treble, bass }, strings }, index),
     }),
   );
 

@@ -8,7 +8,7 @@ import {
 } from '../physics/index.ts';
 import { brought } from './brought.ts';
 import { families } from './families.ts';
-import { isSoft, type Family } from './family-names.ts';
+import { isWeighed, type Family } from './family-names.ts';
 import type { Gauge, Kind } from './schema.ts';
 
 interface DrawerData {
@@ -87,9 +87,9 @@ export const isShipped = ({ kind, gauge, unitWeight, family }: Gauge): boolean =
 /** The gauges of a kind that the drawer for electric instruments holds, in thousandths, from thin to thick. */
 export const { gauges } = electric;
 
-/** What the physics calls a kind of string of a family: the wound ones of the soft families are known by their weight alone. */
+/** What the physics calls a kind of string of a family: some families' wound ones are known by their weight alone. */
 export const physicalKind = (kind: Kind, family?: Family): Construction['kind'] =>
-  kind === 'wound' && isSoft(family) ? 'measured' : kind;
+  kind === 'wound' && isWeighed(family) ? 'measured' : kind;
 
 /** The drawer's gauge nearest to a wanted one, in thousandths. */
 export function nearestGauge(kind: Kind, gauge: number, family?: Family): number {

@@ -1,11 +1,12 @@
 /** Changes to an instrument, each a pure function from the old one to the new. */
 import { bestMatch, noteFrequency, noteName, noteNumber } from '../physics/index.ts';
 import { drawerOf, gaugeOf, nearestGauge, physicalKind } from './drawer.ts';
-import { isSoft, type Family } from './family-names.ts';
+import { builtForOf, type Family } from './family-names.ts';
 import { lengthOf, pullOf } from './pulls.ts';
 import { limits } from './limits.ts';
 import type { Gauge, Instrument, StringSpec, Target, TargetString } from './schema.ts';
 import { setsOf } from './sets.ts';
+import { regauged } from './strung.ts';
 import { tuningOf } from './tunings.ts';
 
 const FOURTH = 5;
@@ -121,7 +122,7 @@ export const withTargetNotes = (target: Target, notes: readonly string[]): Targe
 export const withGauge = (instrument: Instrument, index: number, gauge: Gauge): Instrument => {
   const old = instrument.strings[index];
   return old
-    ? { ...instrument, strings: replaced(instrument.strings, index, { note: old.note, ...gauge }) }
+    ? { ...instrument, strings: replaced(instrument.strings, index, regauged(old, gauge)) }
     : instrument;
 };
 
@@ -147,19 +148,20 @@ export const withPicks = (target: Target, picks: readonly (Gauge | undefined)[] 
 /** The instrument strung from another drawer: with its first set of so many strings, or string for string with what is as thick. */
 export function withFamily(instrument: Instrument, family: Family | undefined): Instrument {
   const set = setsOf(family).find((s) => s.gauges.length === instrument.strings.length);
-  const strings = instrument.strings.map(({ note, kind, gauge }, i): StringSpec => {
+  const strings = instrument.strings.map((string, i): StringSpec => {
+    const { kind, gauge } = string;
     const near = { kind, gauge: nearestGauge(kind, gauge, family), ...(family && { family }) };
-    return { note, ...(set?.gauges[i] ?? near) };
+    return regauged(string, set?.gauges[i] ?? near);
   });
   return { ...instrument, strings };
 }
 
 /**
  * As `withFamily`, for an instrument whose gauges are still to be picked; what was pinned is from the old drawer, and goes.
- * One that gets strings of nylon counts as built for them until the reader says otherwise.
+ * One that gets strings of nylon or gut counts as built for them until the reader says otherwise.
  */
 export const withTargetFamily = (target: Target, family: Family | undefined): Target => ({
   ...withPicks(target),
   family,
-  builtFor: isSoft(family) ? 'nylon' : target.builtFor,
+  builtFor: builtForOf(family) ?? target.builtFor,
 });

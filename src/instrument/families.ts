@@ -16,6 +16,14 @@ interface FamilyData {
     readonly plain: readonly number[];
     readonly wound: readonly Pair[];
   };
+  readonly wound: readonly (readonly [number, number, ...number[]])[];
+  readonly plain: readonly number[];
+  readonly violin: {
+    readonly plain: readonly number[];
+    readonly gut: readonly number[];
+    readonly wound: readonly Pair[];
+    readonly gutWound: readonly Pair[];
+  };
   readonly classical: {
     readonly nylon: readonly number[];
     readonly fluorocarbon: readonly number[];
@@ -30,32 +38,49 @@ const plainOf = (id: MaterialId) => (gauge: number) =>
 
 const woundOf =
   (wrap: MaterialId) =>
-  ([gauge, core]: Pair) =>
+  ([gauge, core, ...inner]: readonly [number, number, ...number[]]) =>
     ({
       kind: 'wound',
       diameter: fromThousandths(gauge),
       core: { shape: 'hex', diameter: fromThousandths(core), material: data.material.core },
-      wraps: [{ material: wrap }],
+      wraps: [
+        ...inner.map((wire) => ({ diameter: fromThousandths(wire), material: wrap })),
+        { material: wrap },
+      ],
     }) satisfies Construction;
 
-const { acoustic, classical } = data;
+const { acoustic, classical, violin } = data;
 const { multifilament } = classical;
 
-const weighedOf = ([gauge, unitWeight]: Pair) =>
-  ({
-    kind: 'measured',
-    diameter: fromThousandths(gauge),
-    linearDensity: fromGramsPerMetre(unitWeight),
-    axialStiffness: multifilament.axialStiffness,
-  }) satisfies Construction;
+/** Known by its weight; how it stretches where that was measured. */
+const weighedOf =
+  (axialStiffness?: number) =>
+  ([gauge, unitWeight]: Pair) =>
+    ({
+      kind: 'measured',
+      diameter: fromThousandths(gauge),
+      linearDensity: fromGramsPerMetre(unitWeight),
+      axialStiffness,
+    }) satisfies Construction;
 
 /** Each family from thin to thick, plain ones first. */
 export const families = {
+  'electric, pure nickel': electric('nickel'),
+  'electric, stainless steel': electric('stainless430'),
   'acoustic, phosphor bronze': steel('phosphorBronze'),
   'acoustic, 80/20 bronze': steel('bronze8020'),
   'classical, nylon': soft('nylon'),
   'classical, fluorocarbon': soft('fluorocarbon'),
+  'violin, steel': [
+    ...violin.plain.map(plainOf(data.material.plain)),
+    ...violin.wound.map(weighedOf()),
+  ],
+  'violin, gut': [...violin.gut.map(plainOf('gut')), ...violin.gutWound.map(weighedOf())],
 } as const satisfies Readonly<Record<Family, readonly Construction[]>>;
+
+function electric(wrap: MaterialId): readonly Construction[] {
+  return [...data.plain.map(plainOf(data.material.plain)), ...data.wound.map(woundOf(wrap))];
+}
 
 function steel(wrap: MaterialId): readonly Construction[] {
   return [
@@ -65,5 +90,8 @@ function steel(wrap: MaterialId): readonly Construction[] {
 }
 
 function soft(treble: 'nylon' | 'fluorocarbon'): readonly Construction[] {
-  return [...classical[treble].map(plainOf(treble)), ...multifilament.wound.map(weighedOf)];
+  return [
+    ...classical[treble].map(plainOf(treble)),
+    ...multifilament.wound.map(weighedOf(multifilament.axialStiffness)),
+  ];
 }

@@ -2,6 +2,7 @@
 import { stepGauge } from './drawer.ts';
 import { pullsOf, totalPull } from './pulls.ts';
 import type { Instrument } from './schema.ts';
+import { regauged } from './strung.ts';
 
 const STEPS = [-4, -3, -2, -1, 0, 1, 2, 3, 4] as const;
 
@@ -10,7 +11,7 @@ export const heavierSet = (mine: Instrument, steps: number): Instrument =>
     ? mine
     : {
         ...mine,
-        strings: mine.strings.map(({ note, ...gauge }) => ({ note, ...stepGauge(gauge, steps) })),
+        strings: mine.strings.map((string) => regauged(string, stepGauge(string, steps))),
       };
 
 export interface SteppedSet {

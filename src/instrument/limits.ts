@@ -5,7 +5,9 @@ export const limits = {
   scale: { min: 0.25, max: 1.1 },
   a4: { min: 380, max: 480 },
   note: { min: noteNumber('C0'), max: noteNumber('C7') },
-  strings: { min: 4, max: 12 },
+  strings: { min: 1, max: 12 },
+  /** The fret at which a string of its own length begins, and a capo */
+  from: { min: 1, max: 12 },
   gauge: { min: 5, max: 200 },
   unitWeight: { min: 1e-5, max: 0.2 },
   factor: { min: 0.5, max: 1.5 },

@@ -1,7 +1,8 @@
 /** The fields of a link, read one by one: each gives what it holds, or a sentence on what was changed to fit. */
 import { noteName, noteNumber } from '../physics/index.ts';
+import { withCourses } from './courses.ts';
 import { drawnNames, drawnRanges, type Drawn, type DrawnRange } from './drawn.ts';
-import { familyNames, type Family } from './family-names.ts';
+import { builds, familyNames, type Family } from './family-names.ts';
 import { familyCodes, number, unitCodes } from './link.ts';
 import { limits } from './limits.ts';
 import { typicalRange } from './typical.ts';
@@ -29,6 +30,9 @@ export interface Draft {
   strings: TargetString[];
   family: Family | undefined;
   builtFor: Target['builtFor'];
+  capo: number | undefined;
+  fretless: boolean;
+  bowed: boolean;
   bridge: Target['bridge'];
   beyond: Target['beyond'];
   /** What is on it now, string by string */
@@ -76,11 +80,12 @@ export class FieldReader {
 
   gauge(text: string): Gauge | undefined {
     const match =
-      /^([pw])(\d{1,3}(?:\.\d+)?)(?:x(\d+(?:\.\d+)?)(?:d(\d+(?:\.\d+)?))?)?([abnf])?$/i.exec(text);
+      /^([pw])(\d{1,3}(?:\.\d+)?)(?:x(\d+(?:\.\d+)?)(?:d(\d+(?:\.\d+)?))?)?([a-z])?$/i.exec(text);
     if (!match) return undefined;
     const kind = match[1]?.toLowerCase() === 'w' ? 'wound' : 'plain';
     const gauge = Number(match[2]);
     const family = this.family(match[5] ?? '');
+    if (match[5] && !family) return undefined;
     const from = family ? { family } : {};
     if (match[3] !== undefined) {
       const unitWeight = this.clamp(
@@ -113,26 +118,53 @@ export class FieldReader {
       strings: [],
       family: undefined,
       builtFor: undefined,
+      capo: undefined,
+      fretless: false,
+      bowed: false,
       bridge: undefined,
       beyond: undefined,
       on: [],
     };
+    let counts: readonly number[] = [];
+    let from: readonly number[] = [];
     for (const field of fields) {
       const [, key = '', value = ''] = /^([A-Za-z]+\d?)(?:-(.*))?$/.exec(field) ?? [];
       if (key.toLowerCase() === 'n') draft.name = readName(value);
       else if (key.toLowerCase() === 'l') this.scale(draft, value);
       else if (key.toLowerCase() === 's') draft.family = this.family(value);
       else if (key.toLowerCase() === 'bt') {
-        draft.builtFor = value.toLowerCase() === 'nylon' ? 'nylon' : undefined;
+        const build = builds.find((name) => name === value.toLowerCase());
+        draft.builtFor = build === 'steel' ? undefined : build;
       } else if (key.toLowerCase() === 'bg') {
         draft.bridge = bridges.find((name) => name === value.toLowerCase());
       } else if (key.toLowerCase() === 'by') draft.beyond = this.beyond(value);
       else if (key.toLowerCase() === 'on') draft.on = this.on(value);
+      else if (key.toLowerCase() === 'cs') counts = value.split('-').map(Number);
+      else if (key.toLowerCase() === 'fr') from = value.split('-').map(Number);
+      else if (key.toLowerCase() === 'cp') draft.capo = this.from(Number(value || NaN));
+      else if (key.toLowerCase() === 'fl') draft.fretless = true;
+      else if (key.toLowerCase() === 'bw') draft.bowed = true;
       else if (key.toLowerCase() === 'a' && value && Number.isFinite(Number(value))) {
         draft.a4 = this.clamp('A4', Number(value), limits.a4, (n) => `${number(n, 1)} Hz`);
       } else this.string(draft, key, value);
     }
+    draft.strings = [
+      ...withCourses(
+        draft.strings.map((string, i) => {
+          const begins = this.from(from[i] ?? 0);
+          return begins ? { ...string, from: begins } : string;
+        }),
+        counts,
+      ),
+    ];
     return draft;
+  }
+
+  /** A fret that a string or a capo begins at; undefined for the nut and for what is no fret. */
+  private from(fret: number): number | undefined {
+    return Number.isInteger(fret) && fret !== 0
+      ? this.clamp('Fret', fret, limits.from, String)
+      : undefined;
   }
 
   private beyond(value: string): Target['beyond'] {
@@ -230,7 +262,7 @@ export class FieldReader {
   options(
     fields: readonly string[],
     base: State,
-  ): Pick<State, 'units' | 'trial' | 'aim' | 'bend' | 'drawer'> {
+  ): Pick<State, 'units' | 'hand' | 'trial' | 'aim' | 'bend' | 'drawer'> {
     const value = (key: string) =>
       fields.find((f) => f.toLowerCase().startsWith(`${key}-`))?.slice(key.length + 1);
     const units = Object.entries(unitCodes).find(
@@ -244,7 +276,9 @@ export class FieldReader {
       gauge: this.gauge(value('tg') ?? ''),
       board: this.board(value('tb') ?? ''),
     };
+    const hand = value('h')?.toLowerCase() === 'left' ? 'left' : undefined;
     return {
+      ...(hand && { hand }),
       units: (units as State['units'] | undefined) ?? base.units,
       trial: {
         string: Number.isInteger(string) && string >= 0 && string < limits.strings.max ? string : 0,

@@ -5,7 +5,7 @@ import './link-now.ts';
 import { VERSION } from './link.ts';
 import { FieldReader, type Draft } from './link-fields.ts';
 import { limits } from './limits.ts';
-import { isState, type Instrument, type State, type Target } from './schema.ts';
+import { isState, type Instrument, type State, type Target, type TargetString } from './schema.ts';
 
 // Longer than any state by far: a hostile text is cut before it costs time.
 const LONGEST = 4000;
@@ -31,18 +31,17 @@ export function decode(text: string, base: State): Decoded {
   const split = fields.findIndex((f) => f.toLowerCase() === 'to');
   const mine = reader.body(fields.slice(1, split < 0 ? undefined : split));
   const other = split < 0 ? undefined : reader.body(fields.slice(split + 1));
-  const strings = mine.strings.flatMap(({ note, pick }) => {
+  const strings = mine.strings.flatMap(({ note, pick, ...place }) => {
     if (!pick) notes.push(`The gauge of string ${note} could not be read; the string is left out.`);
-    return pick ? [{ note, ...pick }] : [];
+    return pick ? [{ note, ...placeOf(place), ...pick }] : [];
   });
   const state: State = {
     ...base,
     drawer: undefined,
+    hand: undefined,
     ...reader.options(fields, base),
     mine:
-      strings.length >= limits.strings.min
-        ? { ...base.mine, ...bodyOf(mine, base.mine), strings }
-        : base.mine,
+      strings.length >= limits.strings.min ? { ...bodyOf(mine, base.mine), strings } : base.mine,
     other:
       other && other.strings.length >= limits.strings.min
         ? {
@@ -56,9 +55,7 @@ export function decode(text: string, base: State): Decoded {
         : base.other,
   };
   if (strings.length < limits.strings.min)
-    notes.push(
-      `An instrument here has at least ${limits.strings.min} strings; the link names ${strings.length}.`,
-    );
+    notes.push('An instrument here has at least one string; the link names none.');
   return isState(state)
     ? { state, notes: [...new Set(notes)] }
     : { state: undefined, notes: ['The link could not be read.'] };
@@ -71,6 +68,14 @@ const bodyOf = (draft: Draft, base: Instrument | Target) => ({
   name: draft.name,
   scale: draft.scale ?? base.scale,
   a4: draft.a4,
+  ...(draft.capo && { capo: draft.capo }),
+  ...(draft.fretless && { fretless: true as const }),
+  ...(draft.bowed && { bowed: true as const }),
+});
+
+const placeOf = ({ from, course }: Pick<TargetString, 'from' | 'course'>) => ({
+  ...(from && { from }),
+  ...(course && { course }),
 });
 
 // Line breaks and other space, and the marks of zero width that break long words.

@@ -6,13 +6,15 @@
  * A letter after a gauge names a drawer other than the electric one: p28n is nylon, w35n what goes with it.
  * Lengths are in millimetres (those of single drawings, after an x, in metres; an m before a number is its minus sign, since a
  * messenger makes one dash of two hyphens), gauges in thousandths of an inch, unit weights (after the x) in grams a metre, what is
- * uncertain of those (after the d) in milligrams a metre. Where picks come from the reader's own strings, from-mine says so, and
+ * uncertain of those (after the d) in milligrams a metre. cs-2-2-1 are the strings of each course, fr-0-0-5 the frets at which they
+ * begin, cp-2 a capo, fl no frets, bw a bow, h-left drawings for a left hand. Where picks come from the reader's own strings, from-mine says so, and
  * own-w26x3.11 is one of those that are picked.
  */
 import { STANDARD_A4 } from '../physics/index.ts';
 import { brought } from './brought.ts';
 import type { Family } from './family-names.ts';
 import { usual } from './usual.ts';
+import { courseCounts } from './courses.ts';
 import type { Gauge, Instrument, State, Target } from './schema.ts';
 
 export const VERSION = 'v1';
@@ -24,6 +26,10 @@ export const familyCodes: Readonly<Record<Family, string>> = {
   'acoustic, 80/20 bronze': 'b',
   'classical, nylon': 'n',
   'classical, fluorocarbon': 'f',
+  'electric, pure nickel': 'k',
+  'electric, stainless steel': 's',
+  'violin, steel': 'v',
+  'violin, gut': 'g',
 };
 const familyCode = (family: Family | undefined): string => (family ? familyCodes[family] : '');
 
@@ -59,7 +65,21 @@ export function bringNowFields(fields: typeof nowFields): void {
   nowFields = fields;
 }
 
-function bodyFields({ name, scale, a4 }: Instrument | Target): string[] {
+/** Where strings lie, in one field for all: 0 for a string that begins at the nut. */
+function placeFields({ strings, capo, fretless, bowed }: Instrument | Target): string[] {
+  return [
+    ...(strings.some(({ course }) => course) ? [`cs-${courseCounts(strings).join('-')}`] : []),
+    ...(strings.some(({ from }) => from)
+      ? [`fr-${strings.map(({ from }) => from ?? 0).join('-')}`]
+      : []),
+    ...(capo ? [`cp-${capo}`] : []),
+    ...(fretless ? ['fl-1'] : []),
+    ...(bowed ? ['bw-1'] : []),
+  ];
+}
+
+function bodyFields(instrument: Instrument | Target): string[] {
+  const { name, scale, a4 } = instrument;
   const treble = number(scale.treble * 1000, 2);
   const bass = number(scale.bass * 1000, 2);
   const called = nameCode(name);
@@ -69,6 +89,7 @@ function bodyFields({ name, scale, a4 }: Instrument | Target): string[] {
     `l-${treble}${bass === treble ? '' : `-${bass}`}`,
     // As rounded: what reads as the usual value is left out.
     ...(pitch === String(STANDARD_A4) ? [] : [`a-${pitch}`]),
+    ...placeFields(instrument),
   ];
 }
 
@@ -86,6 +107,7 @@ export function encode(state: State): string {
   const { mine, other, units, trial, aim, bend } = state;
   const fields = [encodeInstrument(mine), `u-${unitCodes[units]}`];
   const factor = number(aim.factor * 100, 1);
+  if (state.hand) fields.push(`h-${state.hand}`);
   if (trial.string > 0) fields.push(`ts-${trial.string + 1}`);
   if (trial.length !== undefined) fields.push(`tl-${number(trial.length * 1000, 2)}`);
   if (trial.note !== undefined) fields.push(`tn-${noteCode(trial.note)}`);
@@ -111,7 +133,7 @@ export function encode(state: State): string {
   if (state.drawer) fields.push(...(brought.fields?.(state) ?? []));
   fields.push('to', ...bodyFields(other), ...(nowFields?.(other) ?? []));
   if (other.family) fields.push(`s-${familyCode(other.family)}`);
-  if (other.builtFor === 'nylon') fields.push('bt-nylon');
+  if (other.builtFor && other.builtFor !== 'steel') fields.push(`bt-${other.builtFor}`);
   fields.push(
     ...other.strings.map(({ note, pick }) => noteCode(note) + (pick ? `-${gaugeCode(pick)}` : '')),
   );

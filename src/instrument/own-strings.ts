@@ -82,7 +82,7 @@ export function frozen(state: State, drawer: OwnDrawer | undefined): State {
       strings: other.strings.map((string, i) => {
         const best = strings[i]?.best;
         const pick = string.pick ?? (best && gaugeOf(best.construction, other.family));
-        return pick ? { note: string.note, pick } : string;
+        return pick ? { ...string, pick } : string;
       }),
     },
   };

@@ -1,6 +1,7 @@
 /** What each string of an instrument pulls, worked out from the physics. */
 import {
   densityAtPitch,
+  fretPosition,
   noteFrequency,
   strainState,
   strengthShare,
@@ -30,14 +31,24 @@ export interface Pull {
   readonly strain: Strain;
 }
 
-/** Speaking length in m of string `index`, counted from 0 at the highest. */
-export function lengthOf(
-  instrument: Pick<Instrument | Target, 'scale'> & { strings: readonly unknown[] },
-  index: number,
-): number {
-  const { treble, bass } = instrument.scale;
-  return stringScale({ treble, bass, index, count: instrument.strings.length });
+/** Speaking length in m of string `index`, counted from 0 at the highest: from its own nut, where it has one. */
+export function lengthOf(instrument: Strung, index: number): number {
+  return scaleOf(instrument, index) * shareFrom(instrument.strings[index]?.from);
 }
+
+/** What of an instrument its strings' lengths follow from. */
+export type Strung = Pick<Instrument | Target, 'scale'> & {
+  readonly strings: readonly { readonly from?: number | undefined }[];
+};
+
+/** Length in m of the line on which string `index` lies, from the neck's own nut: what its frets divide. */
+export function scaleOf({ scale: { treble, bass }, strings }: Strung, index: number): number {
+  return stringScale({ treble, bass, index, count: strings.length });
+}
+
+/** Share of a scale length that sounds of a string which begins at a fret of its own; 1 from the nut. */
+export const shareFrom = (from: number | undefined): number =>
+  from ? 1 - fretPosition({ scaleLength: 1, fret: from }) : 1;
 
 const built = once(constructionOf);
 

@@ -6,7 +6,7 @@ import * as v from 'valibot';
 
 import { noteNumber } from '../physics/index.ts';
 import { drawnNames, drawnRanges, type DrawnRange } from './drawn.ts';
-import { familyNames } from './family-names.ts';
+import { builds, familyNames } from './family-names.ts';
 import { limits } from './limits.ts';
 
 const between = ({ min, max }: { readonly min: number; readonly max: number }) =>
@@ -33,12 +33,24 @@ const gaugeFields = {
   family,
 };
 
-const stringSchema = v.object({ note, ...gaugeFields });
+const whole = (range: { readonly min: number; readonly max: number }) =>
+  v.pipe(between(range), v.integer());
+
+/** Where a string lies, whatever it is. */
+const placeFields = {
+  /** The fret at which it begins, with a nut of its own; the neck's nut when not named */
+  from: v.optional(whole(limits.from)),
+  /** Strings side by side that share a number lie together in one course; by itself when not named. See `courses.ts` */
+  course: v.optional(whole({ min: 1, max: limits.strings.max })),
+};
+
+const stringSchema = v.object({ note, ...placeFields, ...gaugeFields });
 const pickSchema = v.object(gaugeFields);
 /** What is on an instrument now, and how it is tuned now. */
 const onSchema = v.object({ note, ...gaugeFields });
 const targetStringSchema = v.object({
   note,
+  ...placeFields,
   pick: v.optional(pickSchema),
   on: v.optional(onSchema),
 });
@@ -52,11 +64,16 @@ const body = {
   name: v.pipe(v.string(), v.maxLength(limits.name)),
   scale: v.object({ treble: between(limits.scale), bass: between(limits.scale) }),
   a4: between(limits.a4),
+  /** The fret of a capo; none when not named. Notes are those of the open strings without it */
+  capo: v.optional(whole(limits.from)),
+  /** No frets, or none that stop a string: the finger or a bar sets every note */
+  fretless: v.optional(v.literal(true)),
+  bowed: v.optional(v.literal(true)),
 };
 
 export const instrumentSchema = v.object({
   ...body,
-  /** from the highest string */
+  /** from the highest string, or from the treble side where they lie in another order */
   strings: v.pipe(
     v.array(stringSchema),
     v.minLength(limits.strings.min),
@@ -68,7 +85,7 @@ export const targetSchema = v.object({
   /** What the sheet picks from */
   family,
   /** What the instrument was made to carry; steel when not named */
-  builtFor: v.optional(v.picklist(['steel', 'nylon'])),
+  builtFor: v.optional(v.picklist(builds)),
   bridge: v.optional(v.picklist(bridges)),
   /** Lengths of string beyond nut and saddle, up to where each is held */
   beyond: v.optional(v.object({ nut: between(limits.beyond), saddle: between(limits.beyond) })),
@@ -78,9 +95,6 @@ export const targetSchema = v.object({
     v.maxLength(limits.strings.max),
   ),
 });
-
-const whole = (range: { readonly min: number; readonly max: number }) =>
-  v.pipe(between(range), v.integer());
 
 /** What a figure tries out on one string or on the whole instrument, without changing the instrument. */
 const trialSchema = v.object({
@@ -144,6 +158,8 @@ export const stateSchema = v.object({
   mine: instrumentSchema,
   other: targetSchema,
   units: v.picklist(['in-lb', 'mm-N', 'mm-kg']),
+  /** Drawings are mirrored for a left hand */
+  hand: v.optional(v.literal('left')),
   trial: trialSchema,
   drawer: v.optional(drawerSchema),
   aim: aimSchema,

@@ -2,7 +2,7 @@
 import setData from '../../content/data/sets.yaml';
 import type { Construction } from '../physics/index.ts';
 import { constructionOf } from './drawer.ts';
-import type { Family } from './family-names.ts';
+import { sortOf, type Family } from './family-names.ts';
 import type { Gauge } from './schema.ts';
 import { readGauge } from './workshop.ts';
 
@@ -27,7 +27,7 @@ export function setsOf(family?: Family): readonly StringSet[] {
   const made =
     madeFor.get(family) ??
     data
-      .filter(({ on }) => on === family || on === family?.split(',')[0])
+      .filter(({ on }) => on === family || (on ?? 'electric') === sortOf(family))
       .map(({ name, gauges }) => {
         const list = gauges.map((g) => ({ ...readGauge(String(g)), ...(family && { family }) }));
         return { name, gauges: list, constructions: list.map(constructionOf) };

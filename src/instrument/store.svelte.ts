@@ -46,13 +46,13 @@ class Store extends Held {
       this.state = before;
       return;
     }
-    const { mine, other, units } = this.state;
+    const { mine, other, units, hand } = this.state;
     const isJob = visiting && (tail || (mine === before.mine && other !== before.other));
     if (!isJob && (!visiting || mine !== before.mine)) this.adopt(this.state);
     else {
       this.push();
-      if (units !== before.units) {
-        this.own = { ...own, units };
+      if (units !== before.units || hand !== before.hand) {
+        this.own = { ...own, units, hand };
         this.keep();
       }
     }

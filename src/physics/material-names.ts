@@ -13,6 +13,7 @@ export const materialNames: Readonly<Record<MaterialId, string>> = {
   bronze8020: '80/20 bronze',
   nylon: 'nylon 6,6, drawn',
   fluorocarbon: 'fluorocarbon (polyvinylidene fluoride, PVDF), drawn',
+  gut: 'gut, twisted',
 };
 
 export const materialNotes: Readonly<Partial<Record<MaterialId, string>>> = {
@@ -23,4 +24,5 @@ export const materialNotes: Readonly<Partial<Record<MaterialId, string>>> = {
   nylon:
     'stiffness grows with stress and with the speed of the pull, and strings come in two groups of density that differ by a factor of two in stretch; the range is wide on purpose',
   fluorocarbon: 'behaves much as nylon does, somewhat stiffer; the range is wide on purpose',
+  gut: 'equally stiff at every pull, unlike nylon; weight and pull follow the humidity; twist and make move its strength',
 };

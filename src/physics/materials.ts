@@ -56,6 +56,13 @@ const recalled = (value: number, tolerance: number): Constant => ({
   status: 'memory',
 });
 
+const gut = (value: number, tolerance: number): Constant => ({
+  value,
+  tolerance,
+  source: 'lynch-aird-woodhouse-2018',
+  status: 'memory',
+});
+
 const steelDensity = callister(7850, 30);
 
 export const materials = {
@@ -130,6 +137,14 @@ export const materials = {
     density: recalled(1780, 40),
     modulus: recalled(5.5 * GPa, 3.5 * GPa),
     strength: recalled(600e6, 250e6),
+  },
+  gut: {
+    family: 'polymer',
+    // Twisted gut takes up water: its weight, and so its density, moves by some per cent with the air.
+    density: gut(1300, 60),
+    // The same at every pull, unlike nylon's: fitted lines through the origin hold to 0.999.
+    modulus: gut(5.5 * GPa, 3 * GPa),
+    strength: gut(350e6, 120e6),
   },
 } as const satisfies Readonly<Record<string, Material>>;
 

@@ -1,9 +1,10 @@
 /** Any state that the site can be in: what the tests of the link share. */
 import fc from 'fast-check';
 
+import { withCourses } from '../../src/instrument/courses.ts';
 import { drawnNames, drawnRanges, type DrawnRange } from '../../src/instrument/drawn.ts';
 import { drawerOf } from '../../src/instrument/drawer.ts';
-import { familyNames } from '../../src/instrument/family-names.ts';
+import { builds, familyNames } from '../../src/instrument/family-names.ts';
 import { limits } from '../../src/instrument/limits.ts';
 import { usual } from '../../src/instrument/usual.ts';
 import {
@@ -53,13 +54,37 @@ const anyBody = {
   name: anyName,
   scale: fc.record({ treble: within(limits.scale), bass: within(limits.scale) }),
   a4: fc.oneof(fc.constant(440), within(limits.a4)),
+  capo: fc.option(fc.integer(limits.from), { nil: undefined }),
+  fretless: fc.constantFrom(undefined, true as const),
+  bowed: fc.constantFrom(undefined, true as const),
 };
 
 const anyString = fc.tuple(anyNote, anyGauge).map(([note, gauge]) => ({ note, ...gauge }));
 
+/** Where a string begins: at the neck's nut, or at a fret of its own. */
+const anyFrom = fc.option(fc.integer(limits.from), { nil: undefined });
+
+/** Strings in courses of one to four, each beginning where it will. */
+type Place = { readonly from?: number; readonly course?: number };
+const inCourses = <T extends object>(strings: fc.Arbitrary<readonly T[]>) =>
+  fc
+    .tuple(
+      strings,
+      fc.array(fc.integer({ min: 1, max: 4 }), { maxLength: limits.strings.max }),
+      fc.array(anyFrom, { minLength: limits.strings.max, maxLength: limits.strings.max }),
+    )
+    .map(([list, counts, from]) => [
+      ...withCourses<T & Place>(
+        list.map((string, i) => ({ ...string, ...(from[i] && { from: from[i] }) })),
+        counts,
+      ),
+    ]);
+
 export const anyInstrument: fc.Arbitrary<Instrument> = fc.record({
   ...anyBody,
-  strings: fc.array(anyString, { minLength: limits.strings.min, maxLength: limits.strings.max }),
+  strings: inCourses(
+    fc.array(anyString, { minLength: limits.strings.min, maxLength: limits.strings.max }),
+  ),
 });
 
 const anyTargetString = fc.record({
@@ -71,15 +96,17 @@ const anyTargetString = fc.record({
 const anyTarget: fc.Arbitrary<Target> = fc.record({
   ...anyBody,
   family: anyFamily,
-  builtFor: fc.constantFrom(undefined, 'steel' as const, 'nylon' as const),
+  builtFor: fc.constantFrom(undefined, ...builds),
   bridge: fc.option(fc.constantFrom(...bridges), { nil: undefined }),
   beyond: fc.option(fc.record({ nut: within(limits.beyond), saddle: within(limits.beyond) }), {
     nil: undefined,
   }),
-  strings: fc.array(anyTargetString, {
-    minLength: limits.strings.min,
-    maxLength: limits.strings.max,
-  }),
+  strings: inCourses(
+    fc.array(anyTargetString, {
+      minLength: limits.strings.min,
+      maxLength: limits.strings.max,
+    }),
+  ),
 });
 
 const anyWeight = fc.integer(limits.weight);
@@ -88,6 +115,7 @@ export const anyState: fc.Arbitrary<State> = fc.record({
   mine: anyInstrument,
   other: anyTarget,
   units: fc.constantFrom('in-lb', 'mm-N', 'mm-kg'),
+  hand: fc.constantFrom(undefined, 'left' as const),
   trial: fc.record({
     string: fc.integer({ min: 0, max: limits.strings.max - 1 }),
     length: fc.option(within(limits.scale), { nil: undefined }),

@@ -107,10 +107,13 @@ describe('what is out of range is clamped and told', () => {
     expect(notes).toEqual(['An instrument here has at most 12 strings; the rest are left out.']);
   });
 
-  it('fewer strings leave the instrument as it was', () => {
-    const { state: back, notes } = read('v1/l-700/e4-p10');
+  it('no strings leave the instrument as it was', () => {
+    const { state: back, notes } = read('v1/l-700/e4');
     expect(back?.mine).toEqual(initialState.mine);
-    expect(notes).toEqual(['An instrument here has at least 4 strings; the link names 1.']);
+    expect(notes).toEqual([
+      'The gauge of string E4 could not be read; the string is left out.',
+      'An instrument here has at least one string; the link names none.',
+    ]);
   });
 
   it('a string whose gauge cannot be read', () => {
@@ -190,8 +193,8 @@ describe('what a link leaves out or does not know', () => {
     expect(back?.units).toBe('mm-kg');
   });
 
-  it('keeps what the reader has when the second instrument has too few strings', () => {
-    expect(decode(`v1/${four}/to/l-700/e4`, state).state?.other).toEqual(state.other);
+  it('keeps what the reader has when the second instrument has no strings', () => {
+    expect(decode(`v1/${four}/to/l-700`, state).state?.other).toEqual(state.other);
   });
 
   it('says so when it comes from another version', () => {

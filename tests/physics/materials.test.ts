@@ -14,8 +14,8 @@ import { expectRefused, notPositive } from './kit.ts';
 const ids = Object.keys(materials) as MaterialId[];
 const of = (family: 'metal' | 'polymer') => ids.filter((id) => material(id).family === family);
 
-test('the polymers are nylon and fluorocarbon, all else is metal', () => {
-  expect(of('polymer')).toEqual(['nylon', 'fluorocarbon']);
+test('the polymers are nylon, fluorocarbon and gut, all else is metal', () => {
+  expect(of('polymer')).toEqual(['nylon', 'fluorocarbon', 'gut']);
   expect(of('metal').length).toBeGreaterThan(7);
 });
 

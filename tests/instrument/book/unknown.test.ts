@@ -5,14 +5,14 @@ import { withUnknown } from '../../../src/instrument/book/unknown.ts';
 import { readInstrument } from '../../../src/instrument/schema.ts';
 import { anyInstrument } from '../any-state.ts';
 
-/** An instrument as a newer version of the site has kept it: courses, a string that begins at the fifth fret, a fingerboard's radius. */
+/** An instrument as a newer version of the site has kept it: a colour for each string, a fingerboard's radius. */
 const later = (instrument: object) => {
   const { strings } = instrument as { strings: readonly object[] };
   return {
     ...instrument,
     radius: 0.3,
     scale: { ...(instrument as { scale: object }).scale, middle: 0.65 },
-    strings: strings.map((s, i) => ({ ...s, course: Math.floor(i / 2), from: i === 0 ? 5 : 0 })),
+    strings: strings.map((s, i) => ({ ...s, colour: Math.floor(i / 2) })),
   };
 };
 
@@ -30,7 +30,7 @@ describe('what only a newer version knows', () => {
         expect(strings.slice(0, count).map((s) => ({ ...s }))).toEqual(
           (later(wanted).strings as readonly object[]).slice(0, count).map((s, i) => ({
             ...s,
-            course: Math.floor(i / 2),
+            colour: Math.floor(i / 2),
           })),
         );
         expect(strings).toHaveLength(wanted.strings.length);
@@ -39,12 +39,12 @@ describe('what only a newer version knows', () => {
   });
 
   it('doesn’t bring back what the reader has taken out', () => {
-    const old = { a: 1, b: 2, later: 3, strings: [{ pick: 7, course: 1 }, { pick: 8 }] };
+    const old = { a: 1, b: 2, later: 3, strings: [{ pick: 7, colour: 1 }, { pick: 8 }] };
     const known = { a: 1, b: 2, strings: [{ pick: 7 }, { pick: 8 }] };
     expect(withUnknown(old as object, known, { a: 1, strings: [{}] })).toEqual({
       a: 1,
       later: 3,
-      strings: [{ course: 1 }],
+      strings: [{ colour: 1 }],
     });
   });
 
