@@ -63,6 +63,9 @@ import SideBySide from '../../components/figures/SideBySide.astro';
 import ThreeRoads from '../../components/figures/ThreeRoads.astro';
 import TwoNecks from '../../components/figures/TwoNecks.astro';
 import HangFive from '../../components/figures/HangFive.astro';
+import SameBend from '../../components/figures/SameBend.astro';
+import ByEar from '../../components/figures/ByEar.astro';
+import FivePulls from '../../components/figures/FivePulls.astro';
 import Veil from '../../components/Veil.astro';
 
 export const components = {
@@ -130,5 +133,8 @@ export const components = {
   ThreeRoads,
   TwoNecks,
   HangFive,
+  SameBend,
+  ByEar,
+  FivePulls,
   Veil,
 };
