@@ -1,5 +1,5 @@
 /** Five lengths of one string over a board, each with its own weight: what note each weight gives, and what law the weights follow. */
-import { cents, frequency } from '../../../physics/index.ts';
+import { frequency } from '../../../physics/index.ts';
 import type { Pull } from '../../../instrument/pulls.ts';
 
 /** Shares of the string's own length, the whole first; the whole hangs in tune, the others are the reader's */
@@ -20,7 +20,7 @@ export const weights = { min: 0.1, max: 1.2, start: 1 } as const;
 
 /** By how many cents the note of a length with a weight, both as shares of the string's own, is off the string's own note. */
 export const centsOff = (length: number, weight: number): number =>
-  cents(1, Math.sqrt(weight) / length);
+  1200 * Math.log2(Math.sqrt(weight) / length);
 
 /** Hz at which a length of the string sounds with a weight. */
 export const soundsAt = (
