@@ -1,6 +1,8 @@
-/** What the guesses of chapters 1 to 4 are compared with: the laws, from the physics and from what is printed elsewhere. */
+/** What the guesses of chapters 1 to 8 are compared with: the laws, from the physics and from what is printed elsewhere. */
 import { describe, expect, test } from 'vitest';
 
+import * as bell from '../../src/figures/feel/bell/bell.ts';
+import * as bends from '../../src/figures/feel/bend-by-ear/bend-by-ear.ts';
 import { heardAt, leftAt, TARGET } from '../../src/figures/pull/by-ear/by-ear.ts';
 import {
   known,
@@ -17,8 +19,11 @@ import {
   soundsAt,
 } from '../../src/figures/pull/hang-five/hang-five.ts';
 import { bendOn, necks } from '../../src/figures/pull/same-bend/same-bend.ts';
+import { weighed } from '../../src/figures/pull/the-section/make.ts';
+import { tipOf, unwound } from '../../src/figures/pull/unwind/unwind.ts';
 import { pullsOf } from '../../src/instrument/pulls.ts';
-import { workshopInstrument } from '../../src/instrument/workshop.ts';
+import { woundInHand } from '../../src/instrument/wound-in-hand.ts';
+import { initialState, workshopInstrument } from '../../src/instrument/workshop.ts';
 
 describe('five weights', () => {
   // Mersenne's second law: at one pitch the pull goes with the square of the length. Source: any textbook; OpenStax University
@@ -88,5 +93,54 @@ describe('five pulls', () => {
   });
   test('a tenth more thickness is a fifth more pull and a little', () => {
     expect(pullOfGauge(11) / known).toBeCloseTo(1.21, 2);
+  });
+});
+
+describe.each(['redshank', 'godwit', 'turnstone'])('a wrap unwound, %s', (id) => {
+  const { pull } = woundInHand({ ...initialState, mine: workshopInstrument(id) });
+  const made = unwound(pull);
+  test('leaves the core’s share of the weight', () => {
+    const { core, whole } = weighed(pull.construction);
+    expect(made.core / made.whole).toBeCloseTo(core / whole, 4);
+  });
+  test('hung from a tip that bends as the elastica does, and far less on one wire as heavy', () => {
+    // P L²/(E I) = 2.4 lies between 2 and 3, where Mattiasson (1981) prints tips 0.49346 and 0.60325 of the length down.
+    const { y } = tipOf(made.bent);
+    expect(y).toBeGreaterThan(0.49346);
+    expect(y).toBeLessThan(0.60325);
+    expect(tipOf(made.solid).y).toBeLessThan(y / 3);
+    // Small bends: the tip of a clamped wire goes down by P L³/(3 E I).
+    expect(tipOf(made.solid).y).toBeCloseTo(2.4 / made.ratio / 3, 2);
+  });
+});
+
+describe('a bend by ear', () => {
+  test('takes the same travel on a nine and an eleven, and half as much push again on the thicker', () => {
+    const [nine, eleven] = [bends.wholeTone(0), bends.wholeTone(1)];
+    expect(eleven / nine).toBeCloseTo(1, 3);
+    expect(bends.pushAt(1, eleven) / bends.pushAt(0, nine)).toBeCloseTo((11 / 9) ** 2, 2);
+  });
+  test('is a whole tone where the whole tone is', () => {
+    for (const i of [0, 1]) {
+      expect(bends.riseAt(i, bends.wholeTone(i))).toBeCloseTo(bends.TONE, 3);
+      expect(bends.wholeTone(i)).toBeLessThan(bends.MOST);
+    }
+    expect([100, 195, 230].map(bends.heardAt)).toEqual(['low', 'in tune', 'high']);
+    expect(bends.hertzAt(1200) / bends.hertzAt(0)).toBeCloseTo(2, 12);
+  });
+});
+
+describe('a string that rings like a bell', () => {
+  test('is the wound string at one end and the bare wire of its weight at the other', () => {
+    expect(bell.stiffnessAt(bell.solid.min)).toBeCloseTo(bell.ends.wound, 12);
+    expect(bell.stiffnessAt(bell.solid.max)).toBeCloseTo(bell.ends.bare, 12);
+  });
+  test('has the tenth partial of the bare wire where Fletcher’s formula puts it', () => {
+    // f_n = n f0 sqrt(1 + B n²), B = π² E I/(T L²): Fletcher 1964, as the chapter derives it.
+    const { bendingStiffness: stiff, ...rest } = bell.toneAt(bell.solid.max);
+    const b = (Math.PI ** 2 * stiff) / (rest.tension * rest.speakingLength ** 2);
+    expect(bell.driftAt(bell.solid.max, bell.TENTH)).toBeCloseTo(600 * Math.log2(1 + 100 * b), 6);
+    expect(bell.driftAt(bell.solid.max, bell.TENTH)).toBeGreaterThan(200);
+    expect(bell.placeAt(bell.solid.min, 1)).toBeCloseTo(1, 3);
   });
 });

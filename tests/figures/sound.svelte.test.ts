@@ -56,3 +56,16 @@ test('sounds nothing that is no pitch', async () => {
   await settled();
   expect(sounded).toEqual([]);
 });
+
+test('plays back what a hand did in its own time, also while the switch is off, and stops for the next drag', async () => {
+  const moments = [330, 340, 350].map((hertz, i) => ({ hertz, ms: 500 + 100 * i }));
+  await sound.replay(moments);
+  await vi.advanceTimersByTimeAsync(0);
+  expect(sounded).toEqual([330]);
+  await vi.advanceTimersByTimeAsync(100);
+  expect(sounded).toEqual([330, 340]);
+  sound.turn(true);
+  sound.follow(440);
+  await vi.advanceTimersByTimeAsync(300);
+  expect(sounded).toEqual([330, 340, 440]);
+});

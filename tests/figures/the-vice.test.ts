@@ -5,7 +5,7 @@ import { initialState, workshop, workshopInstrument } from '../../src/instrument
 import { woundInHand } from '../../src/instrument/wound-in-hand.ts';
 import { rows } from '../../src/figures/pull/the-vice/data.ts';
 import { describe as say, ratioText } from '../../src/figures/pull/the-vice/describe.ts';
-import { elastica } from '../../src/figures/pull/the-vice/elastica.ts';
+import { elastica } from '../../src/figures/kit/stiff/elastica.ts';
 import { frame, tipOf } from '../../src/figures/pull/the-vice/frame.ts';
 import { asHeavy, droop, pairOf, reach, WEIGHT } from '../../src/figures/pull/the-vice/vice.ts';
 import { linearDensity, STANDARD_GRAVITY } from '../../src/physics/index.ts';

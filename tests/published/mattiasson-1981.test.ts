@@ -4,7 +4,7 @@
  */
 import { expect, test } from 'vitest';
 
-import { elastica } from '../../src/figures/pull/the-vice/elastica.ts';
+import { elastica } from '../../src/figures/kit/stiff/elastica.ts';
 
 test.each([
   [1, 0.30172, 0.05643, 0.46135],

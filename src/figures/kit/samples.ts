@@ -14,9 +14,9 @@ const ATTACK = 0.003;
 const RELEASE = 0.12;
 
 /** A sixth of the string from the saddle: about where a plucking hand rests on a guitar. */
-const USUAL_PLUCK = 1 / 6;
+export const USUAL_PLUCK = 1 / 6;
 /** The only losses that are known here are nylon's: steel rings longer. Two strings compared lose alike. */
-const usualLosses: Plucked['losses'] = {
+export const usualLosses: Plucked['losses'] = {
   friction: nylonLosses.friction.value,
   air: nylonLosses.air.value,
   bending: nylonLosses.bending.value,

@@ -66,6 +66,10 @@ import HangFive from '../../components/figures/HangFive.astro';
 import SameBend from '../../components/figures/SameBend.astro';
 import ByEar from '../../components/figures/ByEar.astro';
 import FivePulls from '../../components/figures/FivePulls.astro';
+import Unwind from '../../components/figures/Unwind.astro';
+import WouldNotice from '../../components/figures/WouldNotice.astro';
+import BendByEar from '../../components/figures/BendByEar.astro';
+import Bell from '../../components/figures/Bell.astro';
 import Veil from '../../components/Veil.astro';
 
 export const components = {
@@ -136,5 +140,9 @@ export const components = {
   SameBend,
   ByEar,
   FivePulls,
+  Unwind,
+  WouldNotice,
+  BendByEar,
+  Bell,
   Veil,
 };

@@ -19,28 +19,30 @@ export interface Swinging {
 export const wantsNoMotion = (): boolean =>
   typeof matchMedia !== 'undefined' && matchMedia('(prefers-reduced-motion: reduce)').matches;
 
-/** Sets the string at `place` swinging; returns the way to still it at once. */
-export function vibrate(place: Element, { draw, hertz }: Swinging): () => void {
+/**
+ * Draws at each frame for so many seconds, told how many have passed; then, and when it is stopped, once with Infinity. Returns the
+ * way to stop it. Nothing is drawn for a reader who wants no motion, and it ends where `place` goes out of sight.
+ */
+export function animate(
+  place: Element,
+  seconds: number,
+  draw: (passed: number) => void,
+): () => void {
   if (wantsNoMotion()) return () => undefined;
   const begun = performance.now();
-  let last = begun;
-  let phase = 0;
   let frame = 0;
   let over = false;
-
   const stop = (): void => {
     if (over) return;
     over = true;
     cancelAnimationFrame(frame);
     watcher.disconnect();
-    draw(0);
+    draw(Infinity);
   };
   const step = (now: number): void => {
-    const seconds = (now - begun) / 1000;
-    if (seconds > STILL || !place.isConnected) return stop();
-    phase += (2 * Math.PI * hertz() * Math.max(0, now - last)) / 1000 / SLOWED;
-    last = now;
-    draw(Math.exp(-seconds / DYING) * Math.cos(phase));
+    const passed = Math.max(0, now - begun) / 1000;
+    if (passed > seconds || !place.isConnected) return stop();
+    draw(passed);
     frame = requestAnimationFrame(step);
   };
   const watcher = new IntersectionObserver((entries) => {
@@ -50,4 +52,16 @@ export function vibrate(place: Element, { draw, hertz }: Swinging): () => void {
   // An observer may have said at once that it is out of sight.
   if (!over) frame = requestAnimationFrame(step);
   return stop;
+}
+
+/** Sets the string at `place` swinging; returns the way to still it at once. */
+export function vibrate(place: Element, { draw, hertz }: Swinging): () => void {
+  let last = 0;
+  let phase = 0;
+  return animate(place, STILL, (passed) => {
+    if (passed === Infinity) return draw(0);
+    phase += (2 * Math.PI * hertz() * (passed - last)) / SLOWED;
+    last = passed;
+    draw(Math.exp(-passed / DYING) * Math.cos(phase));
+  });
 }

@@ -7,7 +7,7 @@ import {
   type Construction,
   type PlainString,
 } from '../../../physics/index.ts';
-import { elastica, type Bent } from './elastica.ts';
+import { elastica, type Bent } from '../../kit/stiff/elastica.ts';
 
 /** kg: a small nut */
 export const WEIGHT = 0.01;
