@@ -8,8 +8,10 @@ import { fromThousandths, materials } from '../physics/index.ts';
 import { steelOnNylon } from './carrier.ts';
 import { isSoft, isWeighed, sortOf, type Family } from './family-names.ts';
 import { densityNumber, formatForce, formatLength, formatNote, formatTotal } from './format.ts';
+import { moreInstruments } from './more-instruments.ts';
+import { once } from './once.ts';
 import { planOf } from './plan.ts';
-import { lengthOf, pullOf, pullsOf, totalPull, type Pull } from './pulls.ts';
+import { lengthOf, pullsOf, totalPull, type Pull } from './pulls.ts';
 import type { Gauge, Instrument, State, Units } from './schema.ts';
 import { setsOf } from './sets.ts';
 import { workshop } from './workshop.ts';
@@ -27,43 +29,53 @@ interface Usual {
   /** N, of all strings together */
   readonly total: number;
 }
-const known = new Map<string, Usual>();
+/** The trade's strings of a family's sort on the instruments of the workshop, instrument by instrument. */
+const strungOf = once((sort: { readonly name: string }): readonly (readonly Pull[])[] => {
+  const isOf = ({ strings }: Instrument): boolean => sortOf(strings[0]?.family) === sort.name;
+  // A set that goes by its number of strings alone is made for guitars and basses: on a banjo, one for a bass would count.
+  const others = moreInstruments.flatMap(({ instrument }) =>
+    isOf(instrument) ? [pullsOf(instrument)] : [],
+  );
+  const guitars = workshop.filter(isOf).flatMap((instrument) => [
+    pullsOf(instrument),
+    ...setsOf(instrument.strings[0]?.family)
+      .filter(({ gauges }) => gauges.length === instrument.strings.length)
+      .map(({ gauges }) =>
+        pullsOf({
+          ...instrument,
+          strings: instrument.strings.map((string, i) => ({ ...string, ...gauges[i] })),
+        }),
+      ),
+  ]);
+  return [...guitars, ...others];
+});
+const sorts = new Map<string, { readonly name: string }>();
 
-/** The pulls of the trade's strings of a family's sort, on the instruments of the workshop. */
-export function usualPulls(family: Family | undefined): Usual {
-  const sort = sortOf(family);
-  const before = known.get(sort);
-  if (before) return before;
-  const strung = workshop
-    .filter(({ strings }) => sortOf(strings[0]?.family) === sort)
-    .flatMap((instrument): (readonly Pull[])[] => {
-      const sets = setsOf(instrument.strings[0]?.family).filter(
-        ({ gauges }) => gauges.length === instrument.strings.length,
-      );
-      return [
-        pullsOf(instrument),
-        ...sets.map(({ gauges }) =>
-          instrument.strings.map(({ note }, i) =>
-            pullOf({
-              gauge: gauges[i] ?? { kind: 'plain', gauge: 10 },
-              note,
-              a4: instrument.a4,
-              speakingLength: lengthOf(instrument, i),
-            }),
-          ),
-        ),
-      ];
-    });
-  const all = strung.flat().filter(({ strain }) => strain !== 'broken');
-  const tensions = all.map(({ tension }) => tension);
-  const usual = {
+/** So near in length are two instruments of one kind: a ukulele carries less than a guitar with the same strings. */
+const ALIKE = 1.3;
+
+/** The pulls of the trade's strings of a family's sort, on the workshop's instruments about as long (m); on all of them where none is. */
+export function usualPulls(family: Family | undefined, speakingLength?: number): Usual {
+  const name = sortOf(family);
+  const sort = sorts.get(name) ?? { name };
+  sorts.set(name, sort);
+  const strung = strungOf(sort);
+  const near = strung.filter((pulls) =>
+    pulls.some((p) => ratio(p.speakingLength, speakingLength ?? p.speakingLength) < ALIKE),
+  );
+  const counted = near.length > 0 ? near : strung;
+  const tensions = counted
+    .flat()
+    .filter(({ strain }) => strain !== 'broken')
+    .map(({ tension }) => tension);
+  return {
     least: Math.min(...tensions),
     most: Math.max(...tensions),
-    total: Math.max(...strung.map(totalPull)),
+    total: Math.max(...counted.map(totalPull)),
   };
-  known.set(sort, usual);
-  return usual;
 }
+
+const ratio = (a: number, b: number): number => Math.max(a / b, b / a);
 
 const densities = (family: 'metal' | 'polymer'): readonly number[] =>
   Object.values(materials).flatMap((m) => (m.family === family ? [m.density.value] : []));
@@ -111,7 +123,8 @@ function stringAlarms(
     const { low, high } = possibleWeights(gauge);
     return gauge.unitWeight < low || gauge.unitWeight > high;
   };
-  const usualOf = ({ gauge }: Pull): Usual => usualPulls(gauge.family);
+  const usualOf = ({ gauge, speakingLength }: Pull): Usual =>
+    usualPulls(gauge.family, speakingLength);
   const says: string[] = [];
 
   const weight = found(impossible);
@@ -130,7 +143,7 @@ function stringAlarms(
   const heavy = found((p) => p.strain !== 'broken' && p.tension > BEYOND * usualOf(p).most);
   if (heavy.first)
     says.push(
-      `${listed(heavy.which)} of ${name} would pull ${formatForce(heavy.first.tension, units)}. Such strings pull ${formatForce(usualOf(heavy.first).most, units)} at most.`,
+      `${listed(heavy.which)} of ${name} would pull ${formatForce(heavy.first.tension, units)}. On an instrument of that length such strings pull ${formatForce(usualOf(heavy.first).most, units)} at most.`,
     );
   const slack = found((p) => p.tension < BELOW * usualOf(p).least);
   if (slack.first)
@@ -157,21 +170,26 @@ export function alarmsOf(state: State): readonly string[] {
   const name = other.name || 'the instrument to be strung';
   const pulls = strings.map(({ pull }) => pull);
   const strung = pulls.flatMap((pull) => pull ?? []);
-  const soft = other.builtFor === 'nylon';
-  const steel = strung.some(({ construction }) =>
-    steelOnNylon(other.builtFor ?? 'steel', construction),
-  );
+  const { builtFor = 'steel' } = other;
+  const soft = builtFor !== 'steel';
+  const steel = strung.some(({ construction }) => steelOnNylon(builtFor, construction));
   const load = totalPull(strung.filter(({ strain }) => strain !== 'broken'));
   // Both may go by one name: then what is said of both is said once.
   return [
     ...new Set([
       ...(steel
         ? [
-            `Don’t string it so: ${name} is built for nylon, and here it would get steel. Its pull can tear the bridge off and fold the top.`,
+            `Don’t string it so: ${name} is built for ${builtFor}, and here it would get steel. Its pull can tear the bridge off and fold the top.`,
           ]
-        : soft && load > LOAD_OF_NYLON * usualPulls('classical, nylon').total
+        : soft &&
+            load >
+              LOAD_OF_NYLON *
+                usualPulls(
+                  builtFor === 'gut' ? 'violin, gut' : 'classical, nylon',
+                  lengthOf(other, 0),
+                ).total
           ? [
-              `Don’t string it so: ${name} is built for nylon, and ${formatTotal(load, units)} is the load of steel. It can tear the bridge off and fold the top.`,
+              `Don’t string it so: ${name} is built for ${builtFor}, and ${formatTotal(load, units)} is the load of steel. It can tear the bridge off and fold the top.`,
             ]
           : []),
       ...stringAlarms(name, pulls, units),

@@ -14,9 +14,11 @@ import {
   lengthUnit,
   travelNumber,
 } from './format.ts';
+import { judgedCourses } from './judged-courses.ts';
 import { judgedPulls } from './judged.ts';
 import { encode } from './link.ts';
 import { decode } from './link-read.ts';
+import { placesText } from './place-text.ts';
 import { planOf } from './plan.ts';
 import { pullsOf } from './pulls.ts';
 import type { Gauge, State, Units } from './schema.ts';
@@ -128,8 +130,17 @@ export function sheetCsv(shown: State, withBends = false): string {
       '',
     ];
   });
-  const at = (column: string): number => heading.findIndex((name) => name.startsWith(column));
   const together: Cell[] = heading.map(() => '');
+  const at = (column: string): number => heading.findIndex((name) => name.startsWith(column));
+  const courses = judgedCourses(state).map(({ number, which, ...course }): Cell[] => {
+    const cells: Cell[] = heading.map(() => '');
+    cells[0] = `course ${number}, strings ${which.map((i) => i + 1).join(' ')}`;
+    cells[at('pull (')] = total(course.pull, units);
+    cells[at('aim (')] = total(course.wanted, units);
+    cells[at('difference')] = percent(course.difference, 1);
+    cells[at('verdict')] = course.judgement;
+    return cells;
+  });
   together[0] = sheetLines.together;
   together[at('pull (')] = total(plan.total, units);
   together[at('aim (')] = total(plan.wantedTotal, units);
@@ -140,11 +151,13 @@ export function sheetCsv(shown: State, withBends = false): string {
   return csv([
     heading,
     ...rows,
+    ...courses,
     together,
     [],
     ['for', other.name],
     ['scale', treble === bass ? length(treble) : `${length(treble)} to ${length(bass)}`],
     ['A4', `${other.a4} Hz`],
+    ...(placesText(other, false) ? [['strings', placesText(other, false)]] : []),
     ['strung with', other.family ?? 'electric strings'],
     ['to feel like', `${mine.name}, ${length(mine.scale.treble)}`],
     ['aim', aimText(state).replaceAll('\u00a0', ' ')],

@@ -1,11 +1,9 @@
 /** The workshop's instruments, read from the data into the shapes that the site works with. */
 import instruments from '../../content/data/instruments.yaml';
-import { fromGramsPerMetre, fromInches, STANDARD_A4 } from '../physics/index.ts';
+import { fromInches, STANDARD_A4 } from '../physics/index.ts';
 import { builtForOf, type Family } from './family-names.ts';
-import { withCourses } from './courses.ts';
-import { regauged } from './strung.ts';
 import { usual } from './usual.ts';
-import type { Gauge, Instrument, State, StringSpec, Target } from './schema.ts';
+import type { Gauge, Instrument, State, Target } from './schema.ts';
 
 /** "26w" is a wound 26, "10" a plain ten. */
 export function readGauge(text: string): Gauge {
@@ -24,30 +22,12 @@ interface InstrumentData {
   readonly name: string;
   readonly scale: readonly number[];
   readonly strings: readonly string[];
-  /** How many strings each course has, where any has more than one */
-  readonly courses?: readonly number[];
-  readonly fretless?: true;
-  readonly bowed?: true;
   /** What it is strung with, where that is not the electric drawer's */
   readonly family?: Family;
 }
 
-/** "G4 10 from 5" is a ten that begins at the fifth fret; "A4 28 1.2g" weighs so many grams a metre. */
-function readString(text: string, all: Family | undefined): StringSpec {
-  const [, note = 'E4', gauge = '10', weight, from] =
-    /^(\S+) (\S+)(?: ([\d.]+)g)?(?: from (\d+))?$/.exec(text) ?? [];
-  return regauged(
-    { note, from: from ? Number(from) : undefined },
-    {
-      ...readGauge(gauge),
-      ...(weight && { unitWeight: fromGramsPerMetre(Number(weight)) }),
-      ...(all && { family: all }),
-    },
-  );
-}
-
 // To the hundredth of a millimetre, as a link carries it: an instrument that comes back is recognised.
-const scaleOf = (inches: number): number => Number(fromInches(inches).toFixed(5));
+export const scaleOf = (inches: number): number => Number(fromInches(inches).toFixed(5));
 
 export const workshop: readonly WorkshopInstrument[] = (instruments as InstrumentData[]).map(
   (d) => ({
@@ -55,12 +35,10 @@ export const workshop: readonly WorkshopInstrument[] = (instruments as Instrumen
     name: d.name,
     scale: { treble: scaleOf(d.scale[0] ?? 25.5), bass: scaleOf(d.scale.at(-1) ?? 25.5) },
     a4: STANDARD_A4,
-    ...(d.fretless && { fretless: d.fretless }),
-    ...(d.bowed && { bowed: d.bowed }),
-    strings: withCourses(
-      d.strings.map((text) => readString(text, d.family)),
-      d.courses ?? [],
-    ).map((string) => regauged(string, string)),
+    strings: d.strings.map((text) => {
+      const [note = 'E4', gauge = '10'] = text.split(' ');
+      return { note, ...readGauge(gauge), ...(d.family && { family: d.family }) };
+    }),
   }),
 );
 
@@ -69,15 +47,8 @@ export function workshopInstrument(id: string): Instrument {
   const found = workshop.find((w) => w.id === id);
   if (!found)
     throw new RangeError(`id is "${id}"; permitted: ${workshop.map((w) => w.id).join(', ')}`);
-  const { name, scale, a4, fretless, bowed, strings } = found;
-  return {
-    name,
-    scale,
-    a4,
-    ...(fretless && { fretless }),
-    ...(bowed && { bowed }),
-    strings,
-  };
+  const { name, scale, a4, strings } = found;
+  return { name, scale, a4, strings };
 }
 
 /** The id of the workshop's instrument that this one is, unchanged. */

@@ -7,6 +7,7 @@ import { constructionOf, drawerOf } from '../../src/instrument/drawer.ts';
 import { withNotes, withTargetFamily } from '../../src/instrument/edit.ts';
 import { familyNames } from '../../src/instrument/family-names.ts';
 import { jobs } from '../../src/instrument/jobs.ts';
+import { moreInstrument, moreInstruments } from '../../src/instrument/more-instruments.ts';
 import { pullsOf } from '../../src/instrument/pulls.ts';
 import type { Instrument, State, Target } from '../../src/instrument/schema.ts';
 import {
@@ -26,6 +27,10 @@ test('nothing is said of any of the workshop’s instruments, on any other of it
     const mine = workshopInstrument(id);
     expect(ownAlarms(mine, 'in-lb'), id).toEqual([]);
     expect(alarmsOf(withMine(mine)), id).toEqual([]);
+  }
+  for (const { instrument, id } of moreInstruments) {
+    expect(ownAlarms(instrument, 'in-lb'), id).toEqual([]);
+    expect(alarmsOf(withMine(instrument)), id).toEqual([]);
   }
   for (const { title, state } of jobs) expect(alarmsOf(state), title).toEqual([]);
 });
@@ -57,7 +62,9 @@ test('a weight that no such string could have is told, with what it could be', (
 test('a set of strings that pulls as nothing does is told, in one string and in all', () => {
   const mine = workshopInstrument('redshank');
   const heavy = { ...mine, strings: mine.strings.map((s) => ({ ...s, unitWeight: 0.03 })) };
-  expect(said(withMine(heavy))).toMatch(/would pull .*lb\. Such strings pull .*lb at most/);
+  expect(said(withMine(heavy))).toMatch(
+    /would pull .*lb\. On an instrument of that length such strings pull .*lb at most/,
+  );
   expect(said(withMine(heavy))).toMatch(/All strings of Redshank together would pull [\d,]+/);
 });
 
@@ -87,6 +94,26 @@ test('38 lb on a ukulele’s string is told, and so is steel’s load on what wa
   expect(said(guitar)).toContain('is the load of steel');
   const steel = { ...guitar, other: { ...guitar.other, family: undefined } };
   expect(said(steel)).toContain('here it would get steel');
+});
+
+test('a pull that a guitar carries is told on a ukulele, one and a half times a mandolin’s on a violin', () => {
+  const guitars = pullsOf(workshopInstrument('turnstone')).map(({ tension }) => tension);
+  const like = (id: string, mine: Instrument): State => ({
+    ...initialState,
+    mine,
+    other: asTarget(moreInstrument(id)),
+  });
+  expect(said(like('stint', moreInstrument('stint')))).toBe('');
+  // A ukulele’s strings pull about half of what a guitar’s nylon does: one as on the guitar, and half as much again, is too much.
+  expect(Math.max(...guitars)).toBeLessThan(90);
+  expect(said(like('stint', workshopInstrument('sanderling')))).toMatch(/of Stint would pull/);
+  const heavier = like('phalarope', moreInstrument('knot'));
+  const half = { ...heavier, aim: { ...heavier.aim, factor: 1.5 } };
+  expect(said(half)).toMatch(/Phalarope/);
+  const gut = { ...asTarget(moreInstrument('phalarope')), builtFor: 'gut' as const };
+  expect(said({ ...initialState, mine: moreInstrument('phalarope'), other: gut })).toContain(
+    'built for gut, and here it would get steel',
+  );
 });
 
 test('a string that breaks comes first, in alarm and verdict', () => {

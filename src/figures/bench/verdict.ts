@@ -15,7 +15,7 @@ const sensations: readonly Sensation[] = ['pull', 'push', 'travel'];
 const inner = (): string => `${percentOf(hand.low)}\u00a0%`;
 
 /** What a verdict on the pull is called on the sheet. */
-const pullWords = (judgement: Judgement): string =>
+export const pullWords = (judgement: Judgement): string =>
   judgement === 'within' ? `pull within ${inner()}` : judgement;
 
 /** The verdict on one string's bend, with what speaks for it: "travel: some hands would tell". */
