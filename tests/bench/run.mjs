@@ -2,7 +2,7 @@
  * `npm run bench`: what the physics costs, what a drag costs on a phone-sized page with the processor slowed four times, and what each page
  * weighs. It prints and judges nothing. `npm run bench -- course/pitch/ bench/` looks at these pages only, `npm run bench --
  * build` at how the time of a build grows, `npm run bench -- start` at what a page costs until it stands, `npm run bench -- book`
- * at finding one of 300 instruments.
+ * at finding one of 300 instruments, `npm run bench -- listen` at how long a page is held up while it listens.
  */
 import { main } from '../../.tools/toolchain.mjs';
 import { withSite } from '../../.tools/with-site.mjs';
@@ -12,6 +12,7 @@ import { fontBytes, htmlBytes, scriptBytes, styleBytes } from '../site/weights.t
 import { barePage } from './bare.mjs';
 import { benchDrag } from './drag.mjs';
 import { benchFind } from './find.mjs';
+import { benchFrames } from './frames.mjs';
 import { benchGrowth } from './growth.mjs';
 import { benchListen } from './listen.mjs';
 import { benchPhysics } from './physics.mjs';
@@ -61,6 +62,10 @@ await main(() => {
   const asked = process.argv.slice(2);
   if (asked[0] === 'build') return benchGrowth();
   if (asked[0] === 'book') return withSite(benchFind);
+  if (asked[0] === 'listen') {
+    benchListen();
+    return withSite((_, home) => benchFrames(home));
+  }
   if (asked[0] === 'start')
     return withSite((browser) => {
       const named = asked.slice(1);

@@ -5,45 +5,14 @@ import { join } from 'node:path';
 import type { Browser } from 'playwright-core';
 import { afterAll, expect, inject, onTestFinished, test } from 'vitest';
 
-import { sound } from '../physics/plucked.ts';
 import { browser } from './browser.ts';
+import { hearing, RATE, roomThenPluck, wav } from './heard.ts';
 import { comeTo, launch, open, phone, type Visit } from './kit.ts';
 
-const RATE = 48_000;
 /** What the microphone hears: f0 in Hz and B, of a string that Redshank's first one is taken for */
 const heard = { fundamental: 329.2, inharmonicity: 2.15e-5 };
 const folder = mkdtempSync(join(tmpdir(), 'speaking-length-sounds-'));
 afterAll(() => rmSync(folder, { recursive: true }));
-
-/** A WAV file of 16 bits. */
-function wav(samples: Float64Array | Float32Array): Buffer {
-  const file = Buffer.alloc(44 + 2 * samples.length);
-  file.write('RIFF', 0);
-  file.writeUInt32LE(36 + 2 * samples.length, 4);
-  file.write('WAVEfmt ', 8);
-  file.writeUInt32LE(16, 16);
-  file.writeUInt16LE(1, 20);
-  file.writeUInt16LE(1, 22);
-  file.writeUInt32LE(RATE, 24);
-  file.writeUInt32LE(2 * RATE, 28);
-  file.writeUInt16LE(2, 32);
-  file.writeUInt16LE(16, 34);
-  file.write('data', 36);
-  file.writeUInt32LE(2 * samples.length, 40);
-  samples.forEach((x, i) =>
-    file.writeInt16LE(Math.round(32_000 * Math.max(-1, Math.min(1, x))), 44 + 2 * i),
-  );
-  return file;
-}
-
-/** Half a second of room, then a pluck. */
-function plucked(): Float64Array {
-  const { samples } = sound({ ...heard, seconds: 2, peak: 0.6 }, 5);
-  const whole = new Float64Array(RATE / 2 + samples.length);
-  for (let i = 0; i < whole.length; i += 1) whole[i] = 2e-4 * Math.sin(7.1 * i);
-  whole.set(samples, RATE / 2);
-  return whole;
-}
 
 async function lab(of: Browser, microphone: boolean): Promise<Visit> {
   const visit = await open(of, `${inject('origin')}labs/listen/`, { viewport: phone });
@@ -56,13 +25,8 @@ async function lab(of: Browser, microphone: boolean): Promise<Visit> {
 
 test('a microphone that hears plucks: pitch, B and gauge, kept, and still there after a reload', async () => {
   const path = join(folder, 'pluck.wav');
-  writeFileSync(path, wav(plucked()));
-  const own = await launch([
-    '--use-fake-device-for-media-stream',
-    // A browser without windows has nobody to ask.
-    '--use-fake-ui-for-media-stream',
-    `--use-file-for-fake-audio-capture=${path}`,
-  ]);
+  writeFileSync(path, wav(roomThenPluck(heard)));
+  const own = await launch(hearing(path));
   onTestFinished(() => own.close());
   const { page, problems } = await lab(own, true);
   const readings = page.locator('.lab-readings');
@@ -120,7 +84,7 @@ test('without a microphone: a word that says what to do, a made-up pluck, and fi
   await says(/too quiet/);
   // 10 MB: a hundred seconds, with one pluck at the beginning
   const long = new Float64Array(104 * RATE);
-  long.set(plucked());
+  long.set(roomThenPluck(heard));
   await give('long.wav', wav(long));
   await expect.poll(() => readings.locator('ol li').count(), { timeout: 30_000 }).toBe(1);
   await close();
