@@ -5,6 +5,7 @@ import { browser } from './browser.ts';
 import { contents, sideways } from './contents.ts';
 import {
   desktop,
+  narrowPhone,
   open,
   phone,
   scrollDown,
@@ -13,6 +14,7 @@ import {
   touch,
   type Visit,
 } from './kit.ts';
+import { drawnBelow, withLetters } from './large-letters.ts';
 import { isFirstOfItsKind } from './pages.ts';
 import { watchShifts } from './shifts.ts';
 import { centre, fingersOn, standing } from './touch.ts';
@@ -110,6 +112,20 @@ export function everyPage(path: string): void {
     expect(await sideways(visit.page)).toEqual(still);
     await visit.page.setViewportSize(smallPhone);
     expect(await sideways(visit.page)).toEqual(still);
+    await visit.page.setViewportSize(phone);
+  });
+
+  test('draws no letter below 11 px on a phone of 360 px', async () => {
+    await visit.page.setViewportSize(narrowPhone);
+    expect(await drawnBelow(visit.page, 11)).toEqual([]);
+    await visit.page.setViewportSize(phone);
+  });
+
+  test.each([150, 175, 200])('holds together with letters at %i per cent', async (percent) => {
+    for (const size of percent === 200 ? [phone, narrowPhone, desktop] : [narrowPhone, desktop]) {
+      const found = await withLetters(visit.page, size, percent);
+      expect(found, `${size.width} px`).toEqual({ ...still, cut: [], over: [], unsaid: [] });
+    }
     await visit.page.setViewportSize(phone);
   });
 

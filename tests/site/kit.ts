@@ -11,6 +11,7 @@ import {
 import { findBrowser } from '../../.tools/browser.mjs';
 
 export const phone = { width: 390, height: 844 };
+export const narrowPhone = { width: 360, height: 640 };
 export const smallPhone = { width: 320, height: 640 };
 export const desktop = { width: 1280, height: 800 };
 

@@ -12,14 +12,21 @@ function hex(colour: string): Rgb {
   return [parseInt(r, 16), parseInt(g, 16), parseInt(b, 16)];
 }
 
-const tokens = new Map(
-  [...css.matchAll(/--([\w-]+): light-dark\((#\w{6}), (#\w{6})\)/g)].map(
-    ([, name, light, dark]) => [name ?? '', { light: hex(light ?? ''), dark: hex(dark ?? '') }],
-  ),
-);
+type Tokens = ReadonlyMap<string, Readonly<Record<Scheme, Rgb>>>;
+const tokensIn = (text: string): Tokens =>
+  new Map(
+    [...text.matchAll(/--([\w-]+): light-dark\((#\w{6}), (#\w{6})\)/g)].map(
+      ([, name, light, dark]) => [name ?? '', { light: hex(light ?? ''), dark: hex(dark ?? '') }],
+    ),
+  );
 
-function colour(name: string, scheme: Scheme): Rgb {
-  const token = tokens.get(name);
+/** What stands in the block of those who ask for more contrast, and what stands before it. */
+const [before = '', more = ''] = css.split('@media (prefers-contrast: more) {');
+const tokens = tokensIn(before);
+const moreTokens = new Map([...tokens, ...tokensIn(more)]);
+
+function colour(name: string, scheme: Scheme, from = tokens): Rgb {
+  const token = from.get(name);
   if (!token) throw new Error(`tokens.css has no colour --${name}`);
   return token[scheme];
 }
@@ -67,5 +74,24 @@ describe.each(schemes)('the %s colours', (scheme) => {
 
   it.each(['ink', 'pencil'])('let ink-on be read on %s', (ground) => {
     expect(contrast(colour('ink-on', scheme), colour(ground, scheme))).toBeGreaterThanOrEqual(4.5);
+  });
+});
+
+describe.each(schemes)('the %s colours for who asks for more contrast', (scheme) => {
+  const ratio = (front: string, ground: string) =>
+    contrast(colour(front, scheme, moreTokens), colour(ground, scheme, moreTokens));
+  const pairs = (front: string[]) => front.flatMap((f) => grounds.map((g) => [f, g] as const));
+
+  it('stand in a block of their own', () => {
+    expect([...tokensIn(more).keys()]).toEqual(expect.arrayContaining([...lettering, ...graphics]));
+  });
+
+  // WCAG 2.2, 1.4.6 (AAA) for text; lines get what text usually gets.
+  it.each(pairs(lettering))('let %s be read on %s with 7 to 1', (front, ground) => {
+    expect(ratio(front, ground)).toBeGreaterThanOrEqual(7);
+  });
+
+  it.each(pairs([...graphics, 'line']))('let %s be seen on %s with 4.5 to 1', (front, ground) => {
+    expect(ratio(front, ground)).toBeGreaterThanOrEqual(4.5);
   });
 });

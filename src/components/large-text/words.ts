@@ -1,0 +1,57 @@
+/** What drawings say, in words below them, for readers whose letters are larger than a drawing's can be. */
+import { isLarge } from './large.ts';
+
+const DRAWN = 'svg[role="img"][aria-label]';
+const HOLDS = '.figure-body, .drawing, figure';
+
+/** What is drawn in `holder` and in sight, drawing by drawing. */
+export function saidBy(holder: Element): string[] {
+  const said = [...holder.querySelectorAll(DRAWN)]
+    .filter((svg) => svg.closest(HOLDS) === holder && svg.checkVisibility())
+    .map((svg) => svg.getAttribute('aria-label')?.trim() ?? '');
+  return [...new Set(said)].filter(Boolean);
+}
+
+const below = new Map<Element, HTMLElement>();
+
+function write(): void {
+  const large = isLarge();
+  const holders = new Set(
+    [...document.querySelectorAll(`main ${DRAWN}`)].flatMap((svg) => svg.closest(HOLDS) ?? []),
+  );
+  for (const holder of holders) {
+    const lines = large ? saidBy(holder) : [];
+    let words = below.get(holder);
+    if (!words) {
+      words = document.createElement('div');
+      words.className = 'in-words';
+      // Who hears the page has been told already, by the drawing.
+      words.setAttribute('aria-hidden', 'true');
+      below.set(holder, words);
+    }
+    if (words.parentElement !== holder) holder.append(words);
+    words.hidden = lines.length === 0;
+    const before = [...words.children].map((line) => line.textContent);
+    if (before.join('\n') === lines.join('\n')) continue;
+    words.replaceChildren(
+      ...lines.map((line) => Object.assign(document.createElement('p'), { textContent: line })),
+    );
+  }
+}
+
+/** Writes the words, and follows the drawings, the reader's letters and the page's width from then on. */
+export function standBeside(): void {
+  let asked = 0;
+  const soon = () => {
+    asked ||= requestAnimationFrame(() => {
+      asked = 0;
+      write();
+    });
+  };
+  new ResizeObserver(soon).observe(document.body);
+  new MutationObserver(soon).observe(document.body, {
+    subtree: true,
+    attributeFilter: ['aria-label'],
+  });
+  write();
+}
