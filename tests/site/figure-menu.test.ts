@@ -4,6 +4,7 @@ import { afterEach, beforeEach, expect, inject, test } from 'vitest';
 
 import { browser } from './browser.ts';
 import { desktop, open, phone, sliderValue, type Visit } from './kit.ts';
+import { drawnBelow } from './large-letters.ts';
 
 let visit: Visit;
 let page: Page;
@@ -125,26 +126,66 @@ test('its data is saved as a table', async () => {
   expect(bytes.toString().split('\r\n').length).toBeGreaterThan(3);
 });
 
-test('on the whole screen all of the drawing is in sight, and Escape leads back', async () => {
+test('on the whole screen a room sees all of the drawing and reads it, guesses, and takes it along', async () => {
   const before = await page.evaluate(() => window.scrollY);
+  await page.setViewportSize({ width: 1280, height: 720 });
   await press('Fill the screen');
-  const back = page.getByRole('button', { name: 'Back to the page' });
-  await expect.poll(() => back.evaluate((each) => each === document.activeElement)).toBe(true);
+  const numbers = figure.getByRole('button', { name: 'Hide numbers' });
+  await expect.poll(() => numbers.evaluate((each) => each === document.activeElement)).toBe(true);
   const box = await figure.locator('.stage').filter({ visible: true }).first().boundingBox();
-  expect(box?.height).toBeLessThanOrEqual(desktop.height);
-  expect(box?.width).toBeGreaterThan(0.5 * desktop.width);
+  expect((box?.y ?? 0) + (box?.height ?? 0)).toBeLessThanOrEqual(720);
+  expect(box?.height).toBeGreaterThan(0.5 * 720);
   expect(
     await page
       .locator('main > .skip, header')
       .first()
       .evaluate((each) => each.closest('[inert]') !== null),
   ).toBe(true);
+
+  // On a picture two metres wide, letters 4 cm high; nothing of the frame lies over the drawing.
+  expect((await drawnBelow(page, 26)).filter(({ text }) => text.trim() !== '')).toEqual([]);
+  const head = await figure.getByRole('group', { name: 'On the whole screen' }).boundingBox();
+  expect((head?.y ?? 0) + (head?.height ?? 0)).toBeLessThanOrEqual(box?.y ?? 0);
+  expect(await figure.locator('figcaption').isVisible()).toBe(false);
+
+  const verdict = figure.locator('.verdict').first();
+  const shown = () =>
+    figure
+      .locator('.stage')
+      .filter({ visible: true })
+      .first()
+      .evaluate((stage) =>
+        [...stage.querySelectorAll('text')]
+          .filter((each) => getComputedStyle(each).visibility === 'visible')
+          .map((each) => each.textContent.trim()),
+      );
+  expect((await shown()).filter((text) => text.endsWith('lb')).length).toBeGreaterThan(1);
+  await page.keyboard.press('n');
+  expect(await verdict.isVisible()).toBe(false);
+  expect((await shown()).filter((text) => /\d/.test(text) && !/^[A-G]\d$/.test(text))).toEqual([]);
+  expect(await shown()).toContain('E4');
+  // What a drag writes anew stays covered.
+  await figure.getByRole('slider').filter({ visible: true }).first().press('PageUp');
+  expect((await shown()).filter((text) => text.endsWith('lb'))).toEqual([]);
+  await page.keyboard.press('n');
+  expect(await verdict.isVisible()).toBe(true);
+  await page.keyboard.press('c');
+  expect(await figure.locator('figcaption').isVisible()).toBe(true);
+  await page.keyboard.press('q');
+  const code = figure.getByRole('img', { name: /A code that opens this figure/ });
+  await code.waitFor();
+  const side = await code.boundingBox();
+  expect(Math.min(side?.width ?? 0, side?.height ?? 0)).toBeGreaterThan(400);
+  expect(await figure.locator('.stage').filter({ visible: true }).count()).toBe(0);
+  await page.keyboard.press('q');
+
   await page.keyboard.press('Escape');
   await expect
     .poll(() => figure.getByRole('button', { name: 'Copy a link' }).isVisible())
     .toBe(true);
-  expect(await page.locator('[inert]').count()).toBe(0);
-  expect(await page.evaluate(() => window.scrollY)).toBeCloseTo(before, -1);
+  expect(await page.locator('[inert], [data-told], [data-grown]').count()).toBe(0);
+  await page.setViewportSize(desktop);
+  expect(await page.evaluate(() => window.scrollY)).toBeCloseTo(before, -2);
 });
 
 test('Escape closes the menu and gives the keys back to its button', async () => {

@@ -16,7 +16,7 @@ export const drawnBelow = (page: Page, least: number) =>
         const px = Number.parseFloat(getComputedStyle(each).fontSize) * Math.hypot(c, d);
         return { text: each.textContent, px: Math.round(px * 10) / 10 };
       })
-      .filter(({ px }) => px < size);
+      .filter(({ px }) => px < size - 0.05);
   }, least);
 
 /**

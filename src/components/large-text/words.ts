@@ -1,5 +1,13 @@
 /** What drawings say, in words below them, for readers whose letters are larger than a drawing's can be. */
-import { isLarge } from './large.ts';
+
+/** From this size of the page's letters on, px, those of a drawing no longer keep up. `ready.ts` has it too. */
+const LARGE = 20;
+
+/** Whether the reader has made the page's letters large; the type of the whole screen, for a room, is none of theirs. */
+function isLarge(): boolean {
+  const { documentElement: root } = document;
+  return !('projecting' in root.dataset) && parseFloat(getComputedStyle(root).fontSize) > LARGE;
+}
 
 const DRAWN = 'svg[role="img"][aria-label]';
 const HOLDS = '.figure-body, .drawing, figure';

@@ -1,4 +1,12 @@
 /** Shows one figure on the whole screen in large type, for a room; Escape or the button puts it back. */
+import { crowding, enlarge, shrinkBack } from './letters.ts';
+
+export interface Projection {
+  /** Puts it back. */
+  end: () => void;
+  /** Takes the room that there is now. */
+  fit: () => void;
+}
 
 /** What else is on the page, which keys and readers shall not reach meanwhile. */
 function* besides(element: Element): Generator<Element> {
@@ -8,48 +16,71 @@ function* besides(element: Element): Generator<Element> {
   }
 }
 
-/** Shares of the screen's width that are tried, the largest first. */
-const shares = Array.from({ length: 13 }, (_, i) => 1 - i * 0.05);
+/** What holds its drawings, and scrolls where they leave no room for more. */
+const bodyOf = (figure: HTMLElement): Element => figure.querySelector('.figure-body') ?? figure;
 
-/** How much of what is drawn can be seen without scrolling, from 0 to 1. */
-function seen(figure: HTMLElement): number {
-  const { bottom: end } = figure.getBoundingClientRect();
-  const boxes = [...figure.querySelectorAll('.stage')]
+/** Shares of the screen's width that are tried, the largest first. */
+const shares = Array.from({ length: 29 }, (_, i) => 1 - i * 0.025);
+
+/** From the top of its first drawing to the bottom of its last, px from the top of what scrolls. */
+function span(body: Element): { top: number; height: number } {
+  const boxes = [...body.querySelectorAll('.stage')]
     .map((stage) => stage.getBoundingClientRect())
     .filter(({ height }) => height > 0);
-  const sum = (of: (box: DOMRect) => number) => boxes.reduce((all, box) => all + of(box), 0);
-  const shown = sum(({ top, bottom, width }) => width * Math.max(0, Math.min(bottom, end) - top));
-  return (
-    shown /
-    Math.max(
-      1,
-      sum(({ width, height }) => width * height),
-    )
-  );
+  if (boxes.length === 0) return { top: 0, height: 0 };
+  const top = Math.min(...boxes.map((box) => box.top));
+  const bottom = Math.max(...boxes.map((box) => box.bottom));
+  return { top: top - body.getBoundingClientRect().top + body.scrollTop, height: bottom - top };
 }
 
-/** Makes the figure as wide as all of its drawings can be seen, or most of them where that is not to be had. */
+/** Makes the figure as wide as all of its drawings can be seen, and brings them into sight: fields and buttons follow or precede. */
 function fit(figure: HTMLElement): void {
-  figure.scrollTop = 0;
-  let best = { share: 1, shown: 0 };
+  const body = bodyOf(figure);
   for (const share of shares) {
-    figure.style.setProperty('--share', String(share));
-    const shown = seen(figure);
-    if (shown > best.shown + 0.001) best = { share, shown };
-    if (shown > 0.999) break;
+    figure.style.setProperty('--share', share.toFixed(3));
+    if (span(body).height <= body.clientHeight) break;
   }
-  figure.style.setProperty('--share', String(best.share));
+  body.scrollTop = span(body).top;
 }
 
-/** Begins; returns what ends it. `onend` is called however it ends. */
-export function project(figure: HTMLElement, onend: () => void): () => void {
+/** Shows one of its sheets with letters that a room can read; a figure with a single sheet shows that. */
+function lay(figure: HTMLElement, sheet: 'wide' | 'narrow'): void {
+  document.documentElement.dataset.projecting = sheet;
+  window.dispatchEvent(new Event('projecting'));
+  shrinkBack(figure);
+  fit(figure);
+  enlarge(figure);
+}
+
+/** Takes the sheet for a desk or the one for a phone, whichever is less crowded. */
+function choose(figure: HTMLElement): void {
+  lay(figure, 'wide');
+  const wide = crowding(figure);
+  if (wide === 0) return;
+  lay(figure, 'narrow');
+  if (crowding(figure) >= wide) lay(figure, 'wide');
+}
+
+/** Begins. `onend` is called however it ends. */
+export function project(figure: HTMLElement, onend: () => void): Projection {
   const { documentElement: root } = document;
   const inert = [...besides(figure)].filter((each) => !each.hasAttribute('inert'));
   const scrolled = window.scrollY;
   root.dataset.projecting = '';
   figure.dataset.projected = '';
   for (const each of inert) each.setAttribute('inert', '');
-  const refit = () => fit(figure);
+  const refit = () => {
+    if ('code' in figure.dataset) return;
+    choose(figure);
+  };
+  let asked = 0;
+  // What is drawn anew, while it is dragged too, is as large as the rest.
+  const watch = new MutationObserver(() => {
+    asked ||= requestAnimationFrame(() => {
+      asked = 0;
+      if (!ended) enlarge(figure);
+    });
+  });
   const key = (event: KeyboardEvent) => {
     if (event.key === 'Escape' && !event.defaultPrevented) end();
   };
@@ -61,10 +92,13 @@ export function project(figure: HTMLElement, onend: () => void): () => void {
     if (ended) return;
     ended = true;
     window.removeEventListener('resize', refit);
+    watch.disconnect();
+    shrinkBack(figure);
     document.removeEventListener('keydown', key);
     document.removeEventListener('fullscreenchange', screen);
     if (document.fullscreenElement) void document.exitFullscreen().catch(() => undefined);
     delete root.dataset.projecting;
+    window.dispatchEvent(new Event('projecting'));
     delete figure.dataset.projected;
     figure.style.removeProperty('--share');
     for (const each of inert) each.removeAttribute('inert');
@@ -74,10 +108,11 @@ export function project(figure: HTMLElement, onend: () => void): () => void {
   window.addEventListener('resize', refit);
   document.addEventListener('keydown', key);
   refit();
+  watch.observe(bodyOf(figure), { subtree: true, childList: true });
   // Where a page may not take the screen, filling the window has to do.
   root.requestFullscreen?.().then(
     () => document.addEventListener('fullscreenchange', screen),
     () => undefined,
   );
-  return end;
+  return { end, fit: refit };
 }
