@@ -3,21 +3,24 @@ import type { Page } from 'playwright-core';
 
 import { sideways } from './contents.ts';
 
-/** Letters of drawings that stand lower than `least`, in px of the screen. */
-export const drawnBelow = (page: Page, least: number) =>
-  page.evaluate((size) => {
-    const letters = [...document.querySelectorAll<SVGTextElement>('main svg text')];
-    return letters
-      .filter(
-        (each) => each.checkVisibility({ visibilityProperty: true }) && each.textContent.trim(),
-      )
-      .map((each) => {
-        const { c = 0, d = 0 } = each.getScreenCTM() ?? {};
-        const px = Number.parseFloat(getComputedStyle(each).fontSize) * Math.hypot(c, d);
-        return { text: each.textContent, px: Math.round(px * 10) / 10 };
-      })
-      .filter(({ px }) => px < size - 0.05);
-  }, least);
+/** Letters of drawings in `within` that stand lower than `least`, in px of the screen. */
+export const drawnBelow = (page: Page, least: number, within = 'main') =>
+  page.evaluate(
+    ([size, place]) => {
+      const letters = [...document.querySelectorAll<SVGTextElement>(`${place} svg text`)];
+      return letters
+        .filter(
+          (each) => each.checkVisibility({ visibilityProperty: true }) && each.textContent.trim(),
+        )
+        .map((each) => {
+          const { c = 0, d = 0 } = each.getScreenCTM() ?? {};
+          const px = Number.parseFloat(getComputedStyle(each).fontSize) * Math.hypot(c, d);
+          return { text: each.textContent, px: Math.round(px * 10) / 10 };
+        })
+        .filter(({ px }) => px < size - 0.05);
+    },
+    [least, within] as const,
+  );
 
 /**
  * The page, which is open already, with its letters at so many per cent: what scrolls it sideways, which words are cut, which
