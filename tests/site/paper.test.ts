@@ -74,6 +74,49 @@ describe.each(sheets)('/%s on paper', (path) => {
     else expect((paper.tags.get('Table') ?? 0) + paper.alternatives.length).toBeGreaterThan(0);
   });
 
+  test('tells no finger to drag', () => {
+    expect(whole).not.toMatch(/drag(the|it|a|either|any|slowly|round)/i);
+  });
+
+  test.runIf(isChapter)(
+    'has a worksheet of two pages with a code back and no answers, and a key with them all',
+    async () => {
+      const { page } = visit;
+      await page.evaluate(() => (window.print = () => undefined));
+      const press = (name: string) => page.getByRole('button', { name }).click();
+      const laidOut = (paper: string) =>
+        page.waitForFunction((p) => document.documentElement.dataset.paper === p, paper);
+      for (const format of ['A4', 'Letter']) {
+        await press('Print a worksheet');
+        await laidOut('worksheet');
+        const pdf = await page.pdf({ format });
+        expect(pdf.toString('latin1').match(/\/Type \/Page\b(?!s)/g), format).toHaveLength(2);
+      }
+      await press('Print a worksheet');
+      await laidOut('worksheet');
+      await page.emulateMedia({ media: 'print' });
+      const seen = () => page.evaluate(() => document.body.innerText);
+      const sheet = await seen();
+      const asked = await page.locator('.exercise:visible').count();
+      expect(asked).toBeGreaterThan(3);
+      expect(sheet).toMatch(/Worksheet\s+Name\s+Date/);
+      expect(sheet).not.toMatch(/Worked solution|For teachers|Answer:/);
+      expect(await page.locator('.solution:visible, .teacher:visible').count()).toBe(0);
+      const code = page.getByLabel('A code that opens this chapter');
+      expect(await code.evaluate((each) => each.getBoundingClientRect().width)).toBeGreaterThan(90);
+      await page.evaluate(() => dispatchEvent(new Event('afterprint')));
+      await page.emulateMedia({ media: null });
+
+      await press('Print its key');
+      await laidOut('key');
+      await page.emulateMedia({ media: 'print' });
+      expect((await seen()).match(/^Answer: \S/gm)).toHaveLength(asked);
+      await page.evaluate(() => dispatchEvent(new Event('afterprint')));
+      await page.emulateMedia({ media: null });
+      expect(await page.locator('.in-key').count()).toBe(0);
+    },
+  );
+
   test('cuts no figure: each is lower than a page', async () => {
     const { page } = visit;
     await page.emulateMedia({ media: 'print' });

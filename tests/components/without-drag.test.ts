@@ -1,0 +1,32 @@
+import { expect, test } from 'vitest';
+
+import { sentences, withoutDragOnPaper } from '../../src/components/print/without-drag.ts';
+
+const screen = (text: string) => `<span class="screen-only">${text}</span>`;
+
+test('sentences end outside of tags, and are the paragraph again when joined', () => {
+  const html =
+    '<strong>Drag it by its grip.</strong> The square is <em>25.5 in. wide</em> now. Is it? <b>Yes</b>.';
+  const found = sentences(html);
+  expect(found.join('')).toBe(html);
+  expect(found).toEqual([
+    '<strong>Drag it by its grip.</strong>',
+    ' The square is <em>25.5 in. wide</em> now.',
+    ' Is it?',
+    ' <b>Yes</b>.',
+  ]);
+});
+
+test('what tells a finger to drag is for the screen, the rest of its paragraph for paper too', () => {
+  expect(
+    withoutDragOnPaper(
+      '<p><strong>Drag the saddle</strong>, or tap a row. Each row is a neck.</p>',
+    ),
+  ).toBe(`<p>${screen('<strong>Drag the saddle</strong>, or tap a row.')} Each row is a neck.</p>`);
+});
+
+test('what only an attribute, a script or a name of a tag says is left alone', () => {
+  const html =
+    '<p>At <drag-number data-what="drag"><script>drag()</script>25.5</drag-number> it pulls 102 lb. So.</p>';
+  expect(withoutDragOnPaper(html)).toBe(html);
+});
