@@ -183,7 +183,7 @@ test('on the whole screen a room sees all of the drawing and reads it, guesses, 
   await expect
     .poll(() => figure.getByRole('button', { name: 'Copy a link' }).isVisible())
     .toBe(true);
-  expect(await page.locator('[inert], [data-told], [data-grown]').count()).toBe(0);
+  expect(await page.locator('[inert], [data-told], [data-grown], [data-left-out]').count()).toBe(0);
   await page.setViewportSize(desktop);
   expect(await page.evaluate(() => window.scrollY)).toBeCloseTo(before, -2);
 });

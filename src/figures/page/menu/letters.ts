@@ -3,6 +3,7 @@
 /** Least height of letters, as a share of the picture's width: 26 px of 1280, which is 4 cm of 2 m. */
 const LEAST = 26 / 1280;
 const grown = 'data-grown';
+const left = 'data-left-out';
 
 const drawn = (figure: HTMLElement): SVGTextElement[] =>
   [...figure.querySelectorAll<SVGTextElement>('.figure-body svg text')].filter((text) =>
@@ -17,6 +18,10 @@ const scaleOf = (text: SVGTextElement): number => {
 const heightOf = (text: SVGTextElement): number =>
   Number.parseFloat(getComputedStyle(text).fontSize) * scaleOf(text);
 
+const overlap = (a: DOMRect, b: DOMRect): boolean =>
+  Math.min(a.right, b.right) - Math.max(a.left, b.left) > 1 &&
+  Math.min(a.bottom, b.bottom) - Math.max(a.top, b.top) > 0.3 * Math.min(a.height, b.height);
+
 /** How many letters lie over others, or out of what holds them: a count of pairs. */
 export function crowding(figure: HTMLElement): number {
   const room = figure.querySelector('.figure-body')?.getBoundingClientRect();
@@ -24,13 +29,23 @@ export function crowding(figure: HTMLElement): number {
   let count = 0;
   for (const [i, a] of boxes.entries()) {
     if (room && (a.left < room.left || a.right > room.right)) count += 1;
-    for (const b of boxes.slice(i + 1)) {
-      const across = Math.min(a.right, b.right) - Math.max(a.left, b.left);
-      const down = Math.min(a.bottom, b.bottom) - Math.max(a.top, b.top);
-      if (across > 1 && down > 0.3 * Math.min(a.height, b.height)) count += 1;
-    }
+    count += boxes.slice(i + 1).filter((b) => overlap(a, b)).length;
   }
   return count;
+}
+
+/** Leaves out a mark of a scale, or what is said beside the point, where a stronger or an earlier letter has its place. */
+export function thin(figure: HTMLElement): void {
+  const weightOf = (text: SVGTextElement): number => Number(getComputedStyle(text).fontWeight);
+  const letters = drawn(figure)
+    .map((text) => ({ text, weight: weightOf(text), box: text.getBoundingClientRect() }))
+    .sort((a, b) => b.weight - a.weight);
+  const kept: DOMRect[] = [];
+  for (const { text, weight, box } of letters) {
+    const gives = weight <= 500 && kept.some((other) => overlap(other, box));
+    text.toggleAttribute(left, gives);
+    if (!gives) kept.push(box);
+  }
 }
 
 export function shrinkBack(figure: HTMLElement): void {
@@ -38,6 +53,7 @@ export function shrinkBack(figure: HTMLElement): void {
     text.style.removeProperty('font-size');
     text.removeAttribute(grown);
   }
+  for (const text of figure.querySelectorAll(`[${left}]`)) text.removeAttribute(left);
 }
 
 /** Makes what is too small as large as a room needs. */

@@ -1,5 +1,5 @@
 /** Shows one figure on the whole screen in large type, for a room; Escape or the button puts it back. */
-import { crowding, enlarge, shrinkBack } from './letters.ts';
+import { crowding, enlarge, shrinkBack, thin } from './letters.ts';
 
 export interface Projection {
   /** Puts it back. */
@@ -72,13 +72,16 @@ export function project(figure: HTMLElement, onend: () => void): Projection {
   const refit = () => {
     if ('code' in figure.dataset) return;
     choose(figure);
+    thin(figure);
   };
   let asked = 0;
   // What is drawn anew, while it is dragged too, is as large as the rest.
   const watch = new MutationObserver(() => {
     asked ||= requestAnimationFrame(() => {
       asked = 0;
-      if (!ended) enlarge(figure);
+      if (ended) return;
+      enlarge(figure);
+      thin(figure);
     });
   });
   const key = (event: KeyboardEvent) => {
