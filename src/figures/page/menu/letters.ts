@@ -5,8 +5,8 @@ const LEAST = 26 / 1280;
 const grown = 'data-grown';
 const left = 'data-left-out';
 
-const drawn = (figure: HTMLElement): SVGTextElement[] =>
-  [...figure.querySelectorAll<SVGTextElement>('.figure-body svg text')].filter((text) =>
+const drawn = (figure: HTMLElement, what = 'text'): SVGTextElement[] =>
+  [...figure.querySelectorAll<SVGTextElement>(`.figure-body svg :is(${what})`)].filter((text) =>
     text.checkVisibility(),
   );
 
@@ -60,7 +60,9 @@ export function shrinkBack(figure: HTMLElement): void {
 export function enlarge(figure: HTMLElement): void {
   shrinkBack(figure);
   const least = LEAST * window.innerWidth;
-  const wanting = drawn(figure).flatMap((text) => (heightOf(text) < least ? text : []));
+  const wanting = drawn(figure, 'text, tspan').flatMap((text) =>
+    heightOf(text) < least ? text : [],
+  );
   const sizes = wanting.map((text) => least / scaleOf(text));
   for (const [i, text] of wanting.entries()) {
     text.style.setProperty('font-size', `${sizes[i]?.toFixed(2) ?? 0}px`, 'important');
