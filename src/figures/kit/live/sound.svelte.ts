@@ -3,7 +3,6 @@
  * comes when it is first wanted.
  */
 import { recall, remember } from '../../../instrument/storage.ts';
-import { player } from '../player.svelte.ts';
 import type { Voice } from './voice.ts';
 
 /** ms after the last step of a drag until the voice rests; keys have no end of their own */
@@ -34,7 +33,6 @@ class Sound {
   /** Sounds a pitch in Hz, if the reader wants sound, until it rests. */
   follow(hertz: number): void {
     if (!this.on || !Number.isFinite(hertz)) return;
-    if (player.sounding) player.stop();
     if (this.#played.length > 0) this.rest();
     this.#asked = hertz;
     void this.#come().then((voice) => this.#asked !== undefined && voice?.sound(this.#asked));
@@ -45,7 +43,6 @@ class Sound {
   /** Plays back what a hand did, asked for by a press: each pitch in Hz at its ms from the beginning. */
   async replay(moments: readonly { readonly ms: number; readonly hertz: number }[]): Promise<void> {
     this.rest();
-    player.stop();
     const voice = await this.#come();
     const first = moments[0]?.ms ?? 0;
     for (const { ms, hertz } of moments)

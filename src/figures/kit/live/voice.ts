@@ -1,4 +1,5 @@
 /** A steady, soft tone with a string's even partials, whose pitch glides: what follows a dragged pitch. */
+import { player } from '../player.svelte.ts';
 import { MOST_LEVEL } from '../samples.ts';
 
 /** s */
@@ -38,6 +39,8 @@ export function openVoice(): Voice | undefined {
   return {
     sound: (hertz) => {
       void context.resume();
+      // One loudspeaker: a pluck that still sounds makes room.
+      if (player.sounding) player.stop();
       tone.frequency.setTargetAtTime(hertz, context.currentTime, GLIDE);
       gain.gain.setTargetAtTime(MOST_LEVEL * SHARE, context.currentTime, RISE);
     },
