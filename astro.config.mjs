@@ -55,6 +55,13 @@ const chunks = [
     minShareCount: 2,
     priority: 1,
   },
+  // What is plucked, swings and sounds.
+  {
+    name: 'live',
+    test: /src\/figures\/kit\/(live\/(PluckString|SwingString|SoundSwitch|sound\.|slowed)|tone)/,
+    minShareCount: 2,
+    priority: 1,
+  },
   // The four kinds of exercise: a chapter has three of them at the least.
   {
     name: 'exercises',
