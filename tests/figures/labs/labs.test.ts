@@ -137,3 +137,11 @@ test('a string pushed aside as foreseen pulls what was foreseen', () => {
     expect(doubt / share).toBeLessThan(1.6);
   }
 });
+
+test('the twelfth fret of a string that begins at the fifth lies nearer to its own nut', () => {
+  const own = { ...first, strings: first.strings.map((each) => ({ ...each, from: 5 })) };
+  const { toNut, toSaddle } = endsAt12(own, 0);
+  expect(toSaddle).toBeCloseTo(endsAt12(first, 0).toSaddle, 12);
+  // Five frets up, 2^(-5/12) of the scale sounds; half of the scale lies beyond the twelfth.
+  expect(toNut / toSaddle).toBeCloseTo(2 * 2 ** (-5 / 12) - 1, 9);
+});

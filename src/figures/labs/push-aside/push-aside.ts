@@ -1,5 +1,5 @@
 /** The lab that weighs a string at its pitch: from weights and sags to the pull. */
-import { lengthOf } from '../../../instrument/pulls.ts';
+import { lengthOf, scaleOf } from '../../../instrument/pulls.ts';
 import type { Instrument } from '../../../instrument/schema.ts';
 import { expectedSag, pushedAside } from '../../../physics/labs.ts';
 import type { LabString } from '../kit/strings.ts';
@@ -21,9 +21,11 @@ export const wholeReadings = (readings: readonly Reading[]): readonly Pushed[] =
     mass !== undefined && sag !== undefined ? [{ id, mass, sag }] : [],
   );
 
+/** From the neck's twelfth fret to either end; a string may begin at a fret of its own. */
 export const endsAt12 = (instrument: Instrument, index: number) => {
-  const half = lengthOf(instrument, Math.min(index, instrument.strings.length - 1)) / 2;
-  return { toNut: half, toSaddle: half };
+  const at = Math.min(index, instrument.strings.length - 1);
+  const toSaddle = scaleOf(instrument, at) / 2;
+  return { toNut: lengthOf(instrument, at) - toSaddle, toSaddle };
 };
 
 const stretchOf = ({ axialStiffness, pull }: LabString) =>
