@@ -24,5 +24,5 @@ export function describe(view: View, units: Units): string {
     bare && isItsBare(view)
       ? ` A bare wire of the same mass would need ${formatEnd(bare.end, units)}.`
       : '';
-  return `${string} It vibrates as if it began ${formatEnd(own.end, units)} in front of the saddle, which is ${thicknesses(view)} of its thicknesses and ${formatShare(own.end / pull.speakingLength, 2)} of its length.${wire}`;
+  return `${string} It vibrates as if it began ${formatEnd(own.end, units)} before the saddle, which is ${thicknesses(view)} of its thicknesses and ${formatShare(own.end / pull.speakingLength, 2)} of its length.${wire}`;
 }
