@@ -1,7 +1,7 @@
 /** The course as a map: what stands where, and which lines it has. */
 import { expect, test } from 'vitest';
 
-import { courseMap, drawn, type Chapter } from '../../src/components/course-map.ts';
+import { courseMap, drawn, fretsOf, type Chapter } from '../../src/components/course-map.ts';
 
 const chapter = (number: number, part: string, needs: string[] = []): Chapter => ({
   id: `c${number}`,
@@ -51,12 +51,26 @@ test('a chapter that needs a later one or itself is refused', () => {
 });
 
 test('a line is ruled from dot to dot, lying and standing, and bowed along its own string', () => {
-  const { lines } = courseMap([...three, chapter(10, 'Choosing', ['c1'])]);
+  const { lines, stations } = courseMap([...three, chapter(10, 'Choosing', ['c1'])]);
   const [first, , across] = lines;
   if (!first || !across) throw new Error('lines are missing');
-  expect(drawn(first, false)).toBe('M0.5 0.5L1.5 0.5');
-  expect(drawn(across, false)).toBe('M0.5 0.5L3.5 1.5');
-  expect(drawn(across, true)).toBe('M0.5 0.5L1.5 3.5');
+  const [a, b, , d] = stations.map(({ along }) => along);
+  expect(drawn(first, false)).toBe(`M${a} 0.5L${b} 0.5`);
+  expect(drawn(across, false)).toBe(`M${a} 0.5L${d} 1.5`);
+  expect(drawn(across, true)).toBe(`M0.5 ${a}L1.5 ${d}`);
   const along = courseMap([chapter(1, 'Pull'), chapter(2, 'Pull'), chapter(3, 'Pull', ['c1'])]);
-  expect(along.lines[0] && drawn(along.lines[0], false)).toMatch(/^M0\.5 0\.5C.* 2\.5 0\.5$/);
+  expect(along.lines[0] && drawn(along.lines[0], false)).toMatch(/^M\d\.\d+ 0\.5C.* 2\.\d+ 0\.5$/);
+});
+
+test('the frets are a neck’s: the twelfth halves the string, and fourteen are drawn to the last', () => {
+  // An octave halves a string, so the thirteenth and fourteenth stand where the first and second do on the half that is left.
+  const frets = fretsOf(14);
+  const [first = 0, second = 0] = frets;
+  const at = (n: number) => frets[n - 1] ?? 0;
+  expect(frets).toHaveLength(14);
+  expect(at(14)).toBe(14);
+  const half = at(12);
+  expect(at(13) - half).toBeCloseTo(first / 2, 2);
+  expect(at(14) - half).toBeCloseTo(second / 2, 2);
+  expect(frets.every((each, i) => i === 0 || each > (frets[i - 1] ?? 0))).toBe(true);
 });
