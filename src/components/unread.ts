@@ -3,5 +3,7 @@
 import { VERSION } from '../instrument/link.ts';
 import { REMEMBERED } from '../instrument/storage.ts';
 
+// Where neither does, and the device's region counts in millimetres, the instrument's bar offers them (data-metric): nothing is chosen.
+
 /** Runs in the head before the first paint; constant, so that a content security policy can hash it. A script that fails ends the wait. */
-export const unreadBoot = `(()=>{const r=document.documentElement,d=r.dataset;let is=/^#${VERSION}\\//i.test(location.hash);try{is||=!('embed' in d)&&localStorage.getItem('${REMEMBERED}')!==null}catch{}if(!is)return;d.unread='all';d.asleep='';document.addEventListener('astro:hydration-error',()=>delete d.unread)})()`;
+export const unreadBoot = `(()=>{const r=document.documentElement,d=r.dataset;let is=/^#${VERSION}\\//i.test(location.hash);try{is||=!('embed' in d)&&localStorage.getItem('${REMEMBERED}')!==null;is||new Intl.Locale(navigator.language).maximize().region=='US'||(d.metric='')}catch{}if(!is)return;d.unread='all';d.asleep='';document.addEventListener('astro:hydration-error',()=>delete d.unread)})()`;
