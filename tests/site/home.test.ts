@@ -31,9 +31,43 @@ const pounds = (gauge: number, note: string, speakingLength: number): number =>
     }),
   );
 
-test('the highest string carries what the module gives', async () => {
-  const { page, close } = await open(browser, inject('origin'));
-  expect(await firstWeight(page)).toBeCloseTo(pounds(10, 'E4', physics.fromInches(25.5)), 1);
+/** The page proposes an inch more than the 25.5 in of the workshop's first instrument. */
+const proposed = physics.fromInches(26.5);
+
+test('an inch more is drawn at once, and the title says what the module gives for it', async () => {
+  const { page, close } = await open(browser, inject('origin'), { javaScript: false });
+  expect(await firstWeight(page)).toBeCloseTo(pounds(10, 'E4', proposed), 1);
+  const more = pounds(10, 'E4', proposed) / pounds(10, 'E4', physics.fromInches(25.5)) - 1;
+  const title = (await page.locator('h1').innerText()).replace(/\s+/g, ' ');
+  expect(title).toBe(
+    `Same strings, one inch longer: ${(100 * more).toFixed(0)} % more pull. Would your hand notice?`,
+  );
+  await close();
+});
+
+test('handle and weights are on the first screen of a phone, upright and on its side, below a head of one line', async () => {
+  const { page, close } = await open(browser, inject('origin'), { untouched: true });
+  for (const [width, height] of [
+    [390, 844],
+    [360, 640],
+    [844, 390],
+  ] as const) {
+    await page.setViewportSize({ width, height });
+    const name = `${width}x${height}`;
+    const { y, height: tall } = (await handleOf(page).boundingBox()) ?? { y: Infinity, height: 0 };
+    expect(y + tall, `handle at ${name}`).toBeLessThanOrEqual(height);
+    const weights = await page.locator('.stage path.weight').boundingBox();
+    expect(
+      (weights?.y ?? Infinity) + (weights?.height ?? 0),
+      `weights at ${name}`,
+    ).toBeLessThanOrEqual(height);
+    const head = await page.locator('.head .bar').boundingBox();
+    expect(head?.height, `head at ${name}`).toBeLessThanOrEqual(60);
+    const tops = await page
+      .locator('.head nav a')
+      .evaluateAll((all) => all.map((each) => each.getBoundingClientRect().top));
+    expect(new Set(tops).size, `rooms at ${name}`).toBe(1);
+  }
   await close();
 });
 
@@ -49,7 +83,7 @@ test.each([
     const scrolled = await page.evaluate(() => scrollY);
     await drag(handle, { y: 30 });
     const { now } = await sliderValue(handle);
-    expect(now).toBeGreaterThan(physics.fromInches(25.5));
+    expect(now).toBeGreaterThan(proposed);
     expect(await firstWeight(page)).toBeCloseTo(pounds(10, 'E4', now), 1);
     expect(await page.evaluate(() => scrollY), 'the page stays where it is').toBe(scrolled);
     expect(await page.evaluate(() => getSelection()?.toString())).toBe('');
@@ -62,15 +96,15 @@ test('keys follow one contract, and each release is one step of undo', async () 
   const { page, close } = await open(browser, inject('origin'), { viewport: desktop });
   const handle = handleOf(page);
   await pressKey(handle, 'ArrowUp');
-  expect((await sliderValue(handle)).text).toMatch(/^25\.75\sin$/);
+  expect((await sliderValue(handle)).text).toMatch(/^26\.75\sin$/);
   await pressKey(handle, 'Shift+ArrowUp');
-  expect((await sliderValue(handle)).text).toMatch(/^25\.78\sin$/);
+  expect((await sliderValue(handle)).text).toMatch(/^26\.78\sin$/);
   await pressKey(handle, 'PageUp');
-  expect((await sliderValue(handle)).text).toMatch(/^26\.78\sin$/);
+  expect((await sliderValue(handle)).text).toMatch(/^27\.78\sin$/);
   await page.keyboard.press('Control+z');
-  expect((await sliderValue(handle)).text).toMatch(/^25\.78\sin$/);
-  await page.keyboard.press('Control+Shift+z');
   expect((await sliderValue(handle)).text).toMatch(/^26\.78\sin$/);
+  await page.keyboard.press('Control+Shift+z');
+  expect((await sliderValue(handle)).text).toMatch(/^27\.78\sin$/);
   await pressKey(handle, 'Home');
   const { now, min } = await sliderValue(handle);
   expect(now).toBe(min);

@@ -18,7 +18,15 @@ const full = (): void => {
   };
 };
 const spoilt = (): void => {
-  const rubbish = ['\u0000\uffff', '{"kind":', 'v1/n-<b>x</b>/e4', 'null', '[[[[', 'v9/l-1'];
+  const rubbish = [
+    '\u0000\uffff',
+    '{"kind":',
+    'v1/n-<b>x</b>/e4',
+    'null',
+    '[[[[',
+    'v9/l-1',
+    '2 <b>x</b>',
+  ];
   const names = [
     'state',
     'theme',
@@ -26,6 +34,7 @@ const spoilt = (): void => {
     'done.three.order',
     'answer.three.order',
     'guess.pitch.semitone',
+    'reading',
   ];
   names.forEach((name, i) => localStorage.setItem(`speaking-length.${name}`, rubbish[i] ?? ''));
 };
@@ -75,8 +84,10 @@ describe.each([
     const { page, problems, close } = await visit('bench/', before);
     await scrollThrough(page);
     expect(await page.locator('.stringing tbody tr').count()).toBeGreaterThanOrEqual(4);
-    await page.locator('button.theme').click();
-    expect(await page.evaluate(() => document.documentElement.dataset.theme)).toBe('light');
+    await page.locator('button.theme:visible').click();
+    await expect
+      .poll(() => page.evaluate(() => document.documentElement.dataset.theme))
+      .toBe('light');
     expect(problems).toEqual([]);
     await close();
   });

@@ -55,6 +55,9 @@ const length: Words = {
   typed: 'Length',
 };
 const ofScale = ({ state, length }: Seen): string => length(state.mine.scale.treble);
+/** The home page proposes an inch more, or 25 mm. */
+const ofProposed = ({ state, length }: Seen): string =>
+  length(state.mine.scale.treble + (state.units === 'in-lb' ? 0.0254 : 0.025));
 const scale: Words = { label: 'Speaking length', says: ofScale, typed: 'Speaking length' };
 const note: Words = {
   label: 'Pitch',
@@ -102,7 +105,7 @@ const pair = (mine: string, other: string): readonly Words[] => [
 ];
 
 const table: Readonly<Record<string, readonly Words[]>> = {
-  Monochord: [{ ...scale, upright: true }],
+  Monochord: [{ ...scale, says: ofProposed, upright: true }],
   TheNeck: [scale, scale],
   DragSaddle: [{ label: 'Scale length tried', says: ofScale }],
   TheSquare: [{ ...scale, label: 'Side of the square, the speaking length' }],
@@ -156,7 +159,7 @@ const table: Readonly<Record<string, readonly Words[]>> = {
   Bending: [
     { label: 'Fret of the bend', says: 'fret 12', typed: 'Fret', shows: '12' },
     {
-      label: ({ state }) => `Travel of the finger, in ${lengthUnit(state.units)}`,
+      label: 'Travel of the finger',
       says: withCents,
       typed: 'Travel',
       shows: bentTravel,
@@ -164,7 +167,7 @@ const table: Readonly<Record<string, readonly Words[]>> = {
     },
     { label: 'Fret of the bend', says: 'fret 12', typed: 'Fret', shows: '12' },
     {
-      label: ({ state }) => `Travel of the finger, in ${lengthUnit(state.units)}`,
+      label: 'Travel of the finger',
       says: withCents,
       typed: 'Travel',
       shows: bentTravel,

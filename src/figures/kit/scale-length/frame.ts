@@ -1,6 +1,6 @@
 /** The monochord's sheet: 360 units wide, drawn upright so that weights hang and a thumb reaches the saddle. */
 import { limits } from '../../../instrument/limits.ts';
-import type { Instrument, Units } from '../../../instrument/schema.ts';
+import type { Instrument, State, Units } from '../../../instrument/schema.ts';
 import { fromInches } from '../../../physics/index.ts';
 
 export const frame = {
@@ -47,3 +47,21 @@ export function lengthDomain(instrument: Instrument, units: Units): LengthDomain
       : { step: 0.005, fine: 0.0005, page: 0.025 }),
   };
 }
+
+/**
+ * Where the home page's saddle stands, m of the treble side: as it is tried, and until then an inch (25 mm) beyond the instrument's
+ * own length, so that a difference is seen at once.
+ */
+export function shownLength({
+  mine,
+  trial,
+  units,
+}: Pick<State, 'mine' | 'trial' | 'units'>): number {
+  const own = mine.scale.treble;
+  const { max, page } = lengthDomain(mine, units);
+  return trial.length ?? (own + page <= max ? own + page : own - page);
+}
+
+/** That length over the instrument's own. */
+export const shownRatio = (state: Pick<State, 'mine' | 'trial' | 'units'>): number =>
+  shownLength(state) / state.mine.scale.treble;

@@ -1,12 +1,6 @@
-/** The monochord in words: whole for its text alternative, and what changed for the end of a drag. */
-import {
-  formatDifference,
-  formatForce,
-  formatLength,
-  formatTotal,
-  spokenNote,
-} from '../../../instrument/format.ts';
-import { totalPull, type Pull } from '../../../instrument/pulls.ts';
+/** The monochord in words: its text alternative. */
+import { formatForce, formatLength, spokenNote } from '../../../instrument/format.ts';
+import type { Pull } from '../../../instrument/pulls.ts';
 import type { Instrument, Units } from '../../../instrument/schema.ts';
 
 export function describe(
@@ -20,19 +14,4 @@ export function describe(
       `${spokenNote(p.note)} ${p.strain === 'broken' ? 'breaks' : formatForce(p.tension, units)}`,
   );
   return `${mine.name || 'Your instrument'} with ${pulls.length} strings between nut and saddle at ${formatLength(length, units)}. Pull from the highest: ${each.join(', ')}.`;
-}
-
-export function describeShort(
-  mine: Instrument,
-  own: readonly Pull[],
-  tried: readonly Pull[],
-  length: number,
-  units: Units,
-): string {
-  const broken = tried.filter((p) => p.strain === 'broken');
-  const total = totalPull(tried);
-  const change = formatDifference(total / totalPull(own) - 1);
-  const breaks =
-    broken.length > 0 ? ` ${broken.map((p) => spokenNote(p.note)).join(' and ')} would break.` : '';
-  return `At ${formatLength(length, units)} the strings of ${mine.name || 'your instrument'} pull ${formatTotal(total, units)} together, ${change}.${breaks}`;
 }
