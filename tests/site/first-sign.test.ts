@@ -61,6 +61,6 @@ test('keys, and a link that is put into the address, are signs too', async () =>
   });
   await expect
     .poll(() => other.page.locator('.bar .facts').textContent(), patience)
-    .toMatch(/4 strings/);
+    .toMatch(/4\s+strings/);
   await other.close();
 });
