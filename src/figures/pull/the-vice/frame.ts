@@ -10,7 +10,7 @@ export const frame = {
   plain: 66,
   wound: 112,
   /** What is lettered stands where neither wire comes: a wire that reaches so far right does not hang so low */
-  rows: { x: 196, right: 352, y: 356 },
+  rows: { x: 197, right: 352, y: 356 },
   /** Of what hangs at a tip, from the tip down */
   weight: { width: 22, height: 30 },
   /** Units that the words on the dimension line need */
