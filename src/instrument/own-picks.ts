@@ -137,7 +137,7 @@ brought.pick = (state, asked, kind, match) => {
 };
 
 /** Of the reader's own strings, those that a plan picks. */
-const pickedOf = ({ drawer, other }: State, plans: readonly Plan[]): readonly Gauge[] => {
+export const pickedOf = ({ drawer, other }: State, plans: readonly Plan[]): readonly Gauge[] => {
   const best = plans.flatMap(({ strings }) =>
     strings.flatMap((s) => (s.best ? [gaugeOf(s.best.construction, other.family)] : [])),
   );

@@ -195,4 +195,5 @@ export const readInstrument: (value: unknown) => Instrument | undefined = reader
 export const readTarget: (value: unknown) => Target | undefined = reader(targetSchema);
 export const readPick: (value: unknown) => Gauge | undefined = reader(pickSchema);
 export const readAim: (value: unknown) => Aim | undefined = reader(aimSchema);
+export const readDrawer: (value: unknown) => OwnDrawer | undefined = reader(drawerSchema);
 export const readBend: (value: unknown) => BendChoice | undefined = reader(bendSchema);

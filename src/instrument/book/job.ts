@@ -2,18 +2,20 @@
 import '../bend-aims.ts';
 import '../ceiling.ts';
 import '../link-now.ts';
-import '../own-picks.ts';
 import { gaugeOf } from '../drawer.ts';
 import { withPick } from '../edit.ts';
 import type { Family } from '../family-names.ts';
+import { pickedOf } from '../own-picks.ts';
 import { planOf, type PlannedString } from '../plan.ts';
 import {
   readAim,
   readBend,
+  readDrawer,
   readInstrument,
   readPick,
   readTarget,
   type Gauge,
+  type OwnDrawer,
   type State,
 } from '../schema.ts';
 import { canonical } from './merge.ts';
@@ -21,8 +23,11 @@ import type { FrozenPick, JobRecord } from './schema.ts';
 import { withUnknown } from './unknown.ts';
 
 /** What of a job the bench changes. */
-export type BenchFields = Pick<JobRecord, 'right' | 'other' | 'aim' | 'bend' | 'picks' | 'picked'>;
-type Kept = Pick<JobRecord, 'right' | 'other' | 'aim' | 'bend' | 'picks'>;
+export type BenchFields = Pick<
+  JobRecord,
+  'right' | 'other' | 'aim' | 'bend' | 'drawer' | 'picks' | 'picked'
+>;
+type Kept = Pick<JobRecord, 'right' | 'other' | 'aim' | 'bend' | 'drawer' | 'picks'>;
 
 /** The picks as they stand, in numbers that no later drawer and no later physics move. */
 export const frozenPicks = (state: State): FrozenPick[] =>
@@ -35,7 +40,7 @@ export const frozenPicks = (state: State): FrozenPick[] =>
   }));
 
 /** What picks follow from: everything but names, and what is on it now unless its pull is the ceiling. */
-const askedBy = ({ mine, other, aim }: State): string =>
+const askedBy = ({ mine, other, aim, drawer }: State): string =>
   canonical([
     { ...mine, name: '' },
     {
@@ -46,6 +51,7 @@ const askedBy = ({ mine, other, aim }: State): string =>
       strings: other.strings.map((s) => [s.note, s.pick, aim.ceiling === 'now' ? s.on : '']),
     },
     aim,
+    drawer?.from ?? '',
   ]);
 
 /**
@@ -67,10 +73,19 @@ export function benchFields(
     other: withUnknown(before?.other, readTarget(before?.other), other),
     aim: withUnknown(before?.aim, readAim(before?.aim), aim),
     bend: withUnknown(before?.bend, readBend(before?.bend), bend),
+    drawer: keptDrawer(state),
     picks,
     picked,
   } as unknown as BenchFields;
 }
+
+/** Strings that lost change no pick: they stay in the reader's drawer. */
+const keptDrawer = (state: State): OwnDrawer | null =>
+  state.drawer ? { from: state.drawer.from, strings: pickedOf(state, [planOf(state)]) } : null;
+
+/** What a job's picks come from; what stands on the bench where an earlier version has not kept it. */
+const drawerOfJob = ({ drawer }: Kept, base: State): OwnDrawer | undefined =>
+  drawer === undefined ? base.drawer : readDrawer(drawer);
 
 /** A new job's name. */
 export const jobName = ({ mine, other }: State): string =>
@@ -91,7 +106,8 @@ export function stateOf(job: Kept, base: State): State | undefined {
   if (!mine || !other) return undefined;
   const aim = readAim(job.aim) ?? base.aim;
   const bend = readBend(job.bend) ?? base.bend;
-  const state: State = { ...base, trial: { string: 0 }, mine, other, aim, bend };
+  const drawer = drawerOfJob(job, base);
+  const state: State = { ...base, trial: { string: 0 }, mine, other, aim, bend, drawer };
   const today = planOf(state).strings;
   const pinned = job.picks.slice(0, other.strings.length).reduce((target, { gauge }, i) => {
     const pick = readPick(gauge);

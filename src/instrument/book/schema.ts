@@ -113,6 +113,8 @@ const jobRecord = v.looseObject({
   other: keptTarget,
   aim: v.looseObject({}),
   bend: v.optional(v.looseObject({})),
+  /** What picks come from, with those of the reader's own strings that were picked; null for the shipped drawer */
+  drawer: v.optional(v.nullable(v.looseObject({ from: v.string(), strings: v.array(gauge) }))),
   /** Frozen as picked, and when */
   picks: v.array(frozenPick),
   picked: v.optional(moment),

@@ -10,7 +10,7 @@ import {
 } from '../../../src/instrument/book/job.ts';
 import { wrongWith } from '../../../src/instrument/book/schema.ts';
 import { planOf } from '../../../src/instrument/plan.ts';
-import type { State } from '../../../src/instrument/schema.ts';
+import type { Gauge, State } from '../../../src/instrument/schema.ts';
 import { initialState } from '../../../src/instrument/workshop.ts';
 import { anyState } from '../any-state.ts';
 
@@ -74,6 +74,31 @@ describe('a job', () => {
     expect(moved[2]?.pull).toBe(planOf(initialState).strings[2]?.pull?.tension);
     expect(moved[2]?.gauge).toBeUndefined();
     expect(moved.filter(Boolean)).toHaveLength(1);
+  });
+
+  it('brings back what its picks come from, and keeps them when the drawer has changed since', () => {
+    const heavy: Gauge = { kind: 'plain', gauge: 10, unitWeight: 0.00036 };
+    const lost: Gauge = { kind: 'plain', gauge: 30 };
+    const state: State = { ...initialState, drawer: { from: 'first', strings: [heavy, lost] } };
+    expect(gauges(state)[0]).toEqual(heavy);
+    const job = kept(state);
+    // Of the reader's own strings it keeps those that were picked.
+    expect(job.drawer).toEqual({ from: 'first', strings: [heavy] });
+    const now = again(job);
+    expect(now.drawer?.from).toBe('first');
+    expect(gauges(now)).toEqual(gauges(state));
+    // On a bench that picks from elsewhere it brings its own, and another job brings the shipped drawer.
+    const shipped = kept(initialState);
+    expect(shipped.drawer).toBeNull();
+    expect(stateOf(shipped, state)?.drawer).toBeUndefined();
+    const early = { ...shipped, drawer: undefined };
+    expect(stateOf(early, state)?.drawer).toBe(state.drawer);
+    // The string is sold out: the pick stands, and another source makes new picks.
+    const sold: State = { ...now, drawer: { from: 'first', strings: [] } };
+    expect(benchFields(sold, 2, job).picks).toEqual(job.picks);
+    const other = benchFields({ ...now, drawer: undefined }, 3, job);
+    expect(other.picked).toBe(3);
+    expect(other.picks[0]?.gauge).not.toEqual(heavy);
   });
 
   it('does not say that what the reader chose instead has moved', () => {
