@@ -21,26 +21,24 @@ function draw(leader: HTMLElement): void {
   const to = handle.getBoundingClientRect();
   const x = to.left + to.width / 2;
   const y = to.top + to.height / 2 - RING;
-  leader.hidden = y < from.bottom || x < from.left;
-  leader.style.left = `${from.left - whole.left}px`;
+  leader.hidden = y < from.bottom;
+  leader.toggleAttribute('data-left', x < from.left);
+  leader.style.left = `${Math.min(x, from.left) - whole.left}px`;
   leader.style.top = `${from.bottom - whole.top}px`;
-  leader.style.width = `${x - from.left}px`;
+  leader.style.width = `${Math.abs(x - from.left)}px`;
   leader.style.height = `${y - from.bottom}px`;
   leader.dataset.drawn = '';
 }
 
 function follow(leader: HTMLElement): void {
   const figure = leader.closest('figure');
-  const used = new AbortController();
   const seen = new ResizeObserver(() => draw(leader));
   const done = ({ target }: Event): void => {
     if (!(target instanceof Element && target.closest('[role="slider"]'))) return;
-    used.abort();
     seen.disconnect();
     leader.remove();
   };
-  for (const type of ['pointerdown', 'keydown'])
-    figure?.addEventListener(type, done, { signal: used.signal, capture: true });
+  for (const type of ['pointerdown', 'keydown']) figure?.addEventListener(type, done, true);
   if (figure) seen.observe(figure);
 }
 

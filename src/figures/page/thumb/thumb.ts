@@ -6,6 +6,7 @@ export function show(props: {
   readonly bench: string;
   readonly from: number;
   readonly left: HTMLElement | undefined;
+  readonly hear: (then: (word: HTMLElement) => void) => void;
 }): void {
   mount(ThumbBar, { target: document.body, props });
 }
