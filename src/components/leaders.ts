@@ -5,7 +5,7 @@ const RING = 15;
 const NAMED = '[data-handle]';
 
 function handleOf(figure: Element, name: string | undefined): Element | undefined {
-  return [...figure.querySelectorAll<HTMLElement>(`.stage ${NAMED}`)].find(
+  return [...figure.querySelectorAll<HTMLElement>(`.figure-body ${NAMED}`)].find(
     (each) => each.checkVisibility() && (name === undefined || each.dataset.handle === name),
   );
 }
