@@ -47,7 +47,7 @@ test('describing an instrument', async () => {
   await reader.press('Enter');
   await reader.write('24.75 in');
   await reader.press('Enter');
-  for (let i = 0; i < 8; i += 1) await reader.press('Tab');
+  for (let i = 0; i < 9; i += 1) await reader.press('Tab');
   await reader.press('ArrowDown');
   await reader.press('Tab');
   await close();
@@ -74,6 +74,7 @@ test('describing an instrument', async () => {
       `Tab: Strings, combobox, ${mine.strings.length}, collapsed`,
       `Tab: A4, textbox, ${mine.a4} Hz`,
       'Tab: Strung with, combobox, electric, collapsed',
+      'Tab: Courses, frets, left hand single strings from one nut, DisclosureTriangle, collapsed',
       'Tab: Set, combobox, tens, collapsed',
       `ArrowDown: Set, combobox, ${chosen}, collapsed`,
       `Tab: String by string ${strings}, DisclosureTriangle, collapsed`,
