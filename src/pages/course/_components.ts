@@ -70,6 +70,10 @@ import Unwind from '../../components/figures/Unwind.astro';
 import WouldNotice from '../../components/figures/WouldNotice.astro';
 import BendByEar from '../../components/figures/BendByEar.astro';
 import Bell from '../../components/figures/Bell.astro';
+import PlaceDots from '../../components/figures/PlaceDots.astro';
+import DrawNut from '../../components/figures/DrawNut.astro';
+import TuneUp from '../../components/figures/TuneUp.astro';
+import DrawSaddles from '../../components/figures/DrawSaddles.astro';
 import Veil from '../../components/Veil.astro';
 
 export const components = {
@@ -144,5 +148,9 @@ export const components = {
   WouldNotice,
   BendByEar,
   Bell,
+  PlaceDots,
+  DrawNut,
+  TuneUp,
+  DrawSaddles,
   Veil,
 };

@@ -13,14 +13,15 @@ export interface Shown {
   readonly units: Units;
 }
 
-export function verdictOf({ held, setback, best, errors, units }: Shown): string {
+export function verdictOf({ held, setback, best, errors }: Shown): string {
   if (!held) return UNKNOWN;
   const twelfth = errors[11] ?? 0;
   const away = setback - best;
   if (Math.abs(away) < 5e-5) return 'The best place for the first twelve frets.';
   const way = away < 0 ? 'back, away from the frets' : 'forward, towards the frets';
   const word = Math.abs(twelfth) < 0.05 ? 'in tune' : `${formatCents(twelfth)} off`;
-  return `At the twelfth fret ${word}. Best with the saddle ${formatSmall(Math.abs(away), units)} further ${way}.`;
+  // How far is left to the hand: the flags say when it is there.
+  return `At the twelfth fret ${word}. Over the first twelve frets, the saddle belongs further ${way}.`;
 }
 
 export function describe(shown: Shown): string {
