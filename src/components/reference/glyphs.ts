@@ -70,5 +70,10 @@ export const glyphs: Readonly<Record<ReferenceSheet['id'], Glyph>> = {
   'unit-weight': section(),
   strength: strength(),
   frets: frets(),
+  // Strings of several lengths that end at one saddle.
+  instruments: {
+    fine: 'M20 12H88M20 18H88M20 30H88M40 36H88',
+    heavy: 'M20 8V40M88 8V40',
+  },
   model: dimension(),
 };

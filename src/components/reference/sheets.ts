@@ -2,7 +2,8 @@
 import { href } from '../href.ts';
 
 export interface ReferenceSheet {
-  readonly id: 'materials' | 'pitch' | 'unit-weight' | 'strength' | 'frets' | 'model';
+  readonly id:
+    'materials' | 'pitch' | 'unit-weight' | 'strength' | 'frets' | 'instruments' | 'model';
   readonly title: string;
   /** The question that the sheet answers */
   readonly question: string;
@@ -47,6 +48,13 @@ export const sheets: readonly ReferenceSheet[] = [
     question: 'Where does each fret go?',
     holds: 'Any scale, any equal division, two scales on one neck; prints on one page',
     from: 'Equal division',
+  },
+  {
+    id: 'instruments',
+    title: 'Instruments',
+    question: 'What does each string of a mandolin, a banjo or a violin pull?',
+    holds: 'Eighteen instruments with scale, tuning, gauges and the pull of every string',
+    from: 'Common practice',
   },
   {
     id: 'model',
