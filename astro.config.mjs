@@ -25,19 +25,21 @@ const chunks = [
   { name: 'later', test: /preload-helper/, priority: 3 },
   {
     name: 'core',
-    test: /node_modules\/svelte|content\/data\/instruments|src\/instrument\/(store|held|own\.|moving|link\.|storage|workshop|usual|format|limits|once)|src\/physics\/(guard|pitch|units)/,
+    test: /node_modules\/svelte|content\/data\/instruments|src\/instrument\/(store|held|own\.|moving|link\.|storage|workshop|usual|format|limits|once)|src\/physics\/(guard|pitch|units)|src\/figures\/kit\/Said/,
     minShareCount: 10,
     priority: 2,
   },
   {
     name: 'figures',
-    test: /src\/(figures\/(trial|kit\/(grip|slide|stops|Ring|Handle|Stage|Said|follower|figure\.svelte|StringBar|WrapPattern|neck|strings))|content\/data\/strings|instrument\/(drawer|families|pulls)|physics\/(construction|materials|strength|tension))/,
+    test: /src\/(figures\/(trial|kit\/(grip|slide|stops|Ring|Handle|Stage|follower|figure\.svelte|StringBar|WrapPattern|neck|strings))|content\/data\/strings|instrument\/(drawer|families|pulls)|physics\/(construction|materials|strength|tension))/,
     minShareCount: 6,
     priority: 1,
   },
+  // A field alone needs nothing of what figures have in common.
+  { name: 'fields', test: /src\/figures\/kit\/Field\./, minShareCount: 2, priority: 2 },
   {
-    name: 'fields',
-    test: /src\/figures\/kit\/(Field|scale-length\/LengthControls)/,
+    name: 'lengths',
+    test: /src\/figures\/kit\/scale-length\/LengthControls/,
     minShareCount: 2,
     priority: 1,
   },

@@ -5,6 +5,7 @@
  */
 import type { ClientDirective } from 'astro';
 import { keepEarly } from './early.ts';
+import { rests } from './rests.ts';
 
 const moves = ['pointermove', 'pointerdown', 'touchstart', 'wheel', 'scroll'];
 // What helps a hand may press and choose without a pointer or a key.
@@ -15,15 +16,9 @@ const signOn = (place: EventTarget): Promise<void> =>
   new Promise((resolve) => {
     const listening = new AbortController();
     const come = (event?: Event): void => {
-      // Over a page that is laid out, a pointer that rests is told to have moved.
-      const rests =
-        event?.type === 'pointermove' &&
-        event instanceof PointerEvent &&
-        event.movementX === 0 &&
-        event.movementY === 0;
       // Who loads a newer version turns to no island: what was fetched now would hold the old version up.
       const isNotice = event?.target instanceof Element && event.target.closest('[data-worker]');
-      if (rests || isNotice) return;
+      if (rests(event) || isNotice) return;
       listening.abort();
       resolve();
     };

@@ -8,14 +8,10 @@ import {
   fromPoundsPerInch,
   noteName,
   noteNumber,
-  thousandths,
 } from '../physics/index.ts';
-import { nearestGauge } from './drawer.ts';
-import type { Family } from './family-names.ts';
 import { densityNumber, densityUnit, formatLength } from './format.ts';
 import { limits } from './limits.ts';
-import type { Gauge, Units } from './schema.ts';
-import { typicalRange } from './typical.ts';
+import type { Units } from './schema.ts';
 
 export type Parsed<T> =
   | { readonly ok: true; readonly value: T }
@@ -26,8 +22,8 @@ export type Parsed<T> =
       readonly offer?: string;
     };
 
-const good = <T>(value: T): Parsed<T> => ({ ok: true, value });
-const bad = (message: string): Parsed<never> => ({ ok: false, message });
+export const good = <T>(value: T): Parsed<T> => ({ ok: true, value });
+export const bad = (message: string): Parsed<never> => ({ ok: false, message });
 
 const vulgar: Readonly<Record<string, number>> = {
   '½': 1 / 2,
@@ -43,7 +39,7 @@ const vulgar: Readonly<Record<string, number>> = {
 const unitText = (text: string): string => text.trim().toLowerCase().replace(/\.$/, '');
 
 /** What a table has under a typed word; nothing for words that every object knows, such as "constructor". */
-const entryOf = <T>(table: Readonly<Record<string, T>>, word: string): T | undefined =>
+export const entryOf = <T>(table: Readonly<Record<string, T>>, word: string): T | undefined =>
   Object.hasOwn(table, word) ? table[word] : undefined;
 
 /** A number and what follows it: "25 1/2 in", "25-1/2", "25½", "647,7mm". Undefined when no finite number leads. */
@@ -188,46 +184,4 @@ export function parseA4(text: string): Parsed<number> {
   if (!read || !known || read.value < min || read.value > max)
     return bad(`A4 from ${min} to ${max} Hz.`);
   return good(read.value);
-}
-
-/** Bare numbers tell their unit by their size: no string is thicker than 0.15 in, nor thinner than 5 thousandths. */
-function thousandthsOf(value: number, unit: string): number {
-  if (unit === 'mm' || (unit === '' && value >= 0.15 && value < 5))
-    return thousandths(value / 1000);
-  return unit === '' && value >= 5 ? value : value * 1000;
-}
-
-/** A gauge of a family's strings, in its drawer or between: "10", ".010", "0.25" (mm), "9.5", "46w", "46 wound". `kind` serves when the text does not say. */
-export function parseGauge(text: string, kind: Gauge['kind'], family?: Family): Parsed<Gauge> {
-  const read = readNumber(text);
-  const kinds: Readonly<Record<string, Gauge['kind']>> = {
-    '': kind,
-    w: 'wound',
-    wound: 'wound',
-    p: 'plain',
-    plain: 'plain',
-  };
-  const [, length = '', rest = ''] =
-    /^(mm|in|inch|inches|"|″)?\s*(.*)$/i.exec(read?.unit ?? '') ?? [];
-  const said = read && entryOf(kinds, rest);
-  if (!read || !said) return bad('Type a gauge in thousandths, such as 10, .010 or 46w, or in mm.');
-  const thou = thousandthsOf(read.value, length.toLowerCase());
-  // Typed in mm, whether or not that was said, it is a rounded one.
-  const isMetric = Math.abs(thou - read.value) > 1e-9 && thou < 500 * read.value;
-  const near = nearestGauge(said, thou, family);
-  // A gauge in mm is a rounded one: half a hundredth of a millimetre either way is the same string.
-  const slack = isMetric ? thousandths(5.1e-6) : 0.01;
-  const gauge = Math.abs(near - thou) <= slack ? near : Number(thou.toFixed(2));
-  const { min, max } = typicalRange(said, family);
-  if (gauge < min || gauge > max) {
-    const other: Gauge['kind'] = said === 'plain' ? 'wound' : 'plain';
-    const range = typicalRange(other, family);
-    const instead = gauge >= range.min && gauge <= range.max;
-    const message = `${said === 'plain' ? 'Plain' : 'Wound'} strings here go from ${min} to ${max}.`;
-    if (!instead) return bad(message);
-    const near = nearestGauge(other, thou, family);
-    const meant = Math.abs(near - thou) <= slack ? near : gauge;
-    return { ok: false, message, offer: `${meant} ${other}` };
-  }
-  return good({ kind: said, gauge, ...(family && { family }) });
 }

@@ -4,7 +4,7 @@ import Papa from 'papaparse';
 import { fromKilogramsForce, fromPoundsForce } from '../physics/index.ts';
 import { withPick } from './edit.ts';
 import { decode } from './link-read.ts';
-import { parseGauge } from './parse.ts';
+import { parseGauge } from './parse-gauge.ts';
 import { planOf } from './plan.ts';
 import type { Gauge, State } from './schema.ts';
 import { gaugeNumber, sheetColumns, sheetLines } from './sheet-csv.ts';

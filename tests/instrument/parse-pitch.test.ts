@@ -1,7 +1,8 @@
 import { describe, expect, it } from 'vitest';
 
 import { gauges } from '../../src/instrument/drawer.ts';
-import { parseA4, parseGauge, parseNote } from '../../src/instrument/parse.ts';
+import { parseA4, parseNote } from '../../src/instrument/parse.ts';
+import { parseGauge } from '../../src/instrument/parse-gauge.ts';
 
 describe('parseNote', () => {
   it.each([

@@ -9,12 +9,12 @@ import {
   parseAnyLength,
   parseDensity,
   parseForce,
-  parseGauge,
   parseNote,
   parseScale,
   readNumber,
   type Parsed,
 } from '../../src/instrument/parse.ts';
+import { parseGauge } from '../../src/instrument/parse-gauge.ts';
 import type { Units } from '../../src/instrument/schema.ts';
 import { POUND_FORCE, POUND_PER_INCH, STANDARD_GRAVITY } from '../../src/physics/index.ts';
 

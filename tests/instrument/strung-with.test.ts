@@ -7,7 +7,7 @@ import { withCount, withFamily, withTargetFamily } from '../../src/instrument/ed
 import { familyNames, isSoft, type Family } from '../../src/instrument/family-names.ts';
 import { encode } from '../../src/instrument/link.ts';
 import { decode } from '../../src/instrument/link-read.ts';
-import { parseGauge } from '../../src/instrument/parse.ts';
+import { parseGauge } from '../../src/instrument/parse-gauge.ts';
 import { planOf } from '../../src/instrument/plan.ts';
 import { pullsOf } from '../../src/instrument/pulls.ts';
 import { rankedSets } from '../../src/instrument/ranked-sets.ts';

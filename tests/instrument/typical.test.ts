@@ -4,7 +4,7 @@ import { describe, expect, it } from 'vitest';
 
 import { constructionOf, drawerOf, stepGauge } from '../../src/instrument/drawer.ts';
 import { familyNames } from '../../src/instrument/family-names.ts';
-import { parseGauge } from '../../src/instrument/parse.ts';
+import { parseGauge } from '../../src/instrument/parse-gauge.ts';
 import type { Kind } from '../../src/instrument/schema.ts';
 import { isBetween, isTypical, typicalRange } from '../../src/instrument/typical.ts';
 import { linearDensity, material, thousandths } from '../../src/physics/index.ts';

@@ -1,7 +1,8 @@
 /** What the three handles of one string hold, where each may go, and what a move of each does to the reader's state. */
 import { bareGauge, drawerOf, nearestGauge } from '../../../instrument/drawer.ts';
 import { formatGauge, formatLength, formatNote, spokenGauge } from '../../../instrument/format.ts';
-import { parseAnyLength, parseGauge, parseNote, type Parsed } from '../../../instrument/parse.ts';
+import { parseAnyLength, parseNote, type Parsed } from '../../../instrument/parse.ts';
+import { parseGauge } from '../../../instrument/parse-gauge.ts';
 import { limits } from '../../../instrument/limits.ts';
 import { once } from '../../../instrument/once.ts';
 import type { Gauge, State } from '../../../instrument/schema.ts';
