@@ -18,8 +18,14 @@ function keep(island: Element, again: () => void): void {
   if (all) return void all.push(again);
   const first = [again];
   kept.set(island, first);
-  // Handles take hold in an effect, which follows.
-  const catchUp = () => setTimeout(() => first.forEach((each) => each()));
+  // Handles take hold in an effect, which follows; and each act finds what the one before has changed, as it would have by itself.
+  const catchUp = () =>
+    setTimeout(async () => {
+      for (const each of first) {
+        each();
+        await Promise.resolve();
+      }
+    });
   island.addEventListener('astro:hydrate', catchUp, { once: true });
 }
 

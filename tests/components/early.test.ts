@@ -30,7 +30,7 @@ const part = <T extends HTMLElement>(selector: string): T => {
 };
 
 /** The island's script comes: it puts back what stood in the page, and its hands take hold a moment later. */
-function come(): void {
+async function come(): Promise<void> {
   part<HTMLInputElement>('input').value = '';
   part<HTMLSelectElement>('select').value = 'a';
   part<HTMLInputElement>('[type=checkbox]').checked = false;
@@ -51,7 +51,7 @@ function come(): void {
       const { tagName, value, checked } = target as HTMLInputElement;
       heard.push(`${tagName} ${type} ${value}${checked ? ' checked' : ''}`);
     });
-  vi.runAllTimers();
+  await vi.runAllTimersAsync();
 }
 
 const point = (on: EventTarget, type: string, clientX: number, pointerId = 1) =>
@@ -62,44 +62,58 @@ const press = (on: EventTarget, type: string, key: string) => {
   return event.defaultPrevented;
 };
 
-test('a finger that is still down goes on from where it came down', () => {
+test('a finger that is still down goes on from where it came down', async () => {
   const slider = part('[role=slider]');
   point(slider, 'pointerdown', 10);
   point(document.body, 'pointermove', 30);
-  come();
+  await come();
   expect(heard).toEqual(['DIV pointerdown 1 10', 'DIV pointermove 1 30']);
 });
 
-test('a press beside a handle drags nothing, though the pointer had one before', () => {
+test('a press beside a handle drags nothing, though the pointer had one before', async () => {
   point(part('[role=slider]'), 'pointerdown', 10);
   point(part('p'), 'pointerdown', 40);
   point(part('p'), 'pointermove', 50);
-  come();
+  await come();
   expect(heard).toEqual(['DIV pointerdown 1 10']);
 });
 
-test('a drag that is over is done from its press to its release', () => {
+test('a drag that is over is done from its press to its release', async () => {
   const slider = part('[role=slider]');
   point(slider, 'pointerdown', 10);
   point(slider, 'pointermove', 30, 2);
   point(slider, 'pointermove', 20);
   point(document.body, 'pointerup', 25);
   point(slider, 'pointermove', 99);
-  come();
+  await come();
   expect(heard).toEqual(['DIV pointerdown 1 10', 'DIV pointermove 1 20', 'DIV pointerup 1 25']);
 });
 
-test('keys of a slider are kept, and scroll nothing meanwhile', () => {
+test('keys of a slider are kept, and scroll nothing meanwhile', async () => {
   const slider = part('[role=slider]');
   expect(press(slider, 'keydown', 'ArrowUp')).toBe(true);
   press(slider, 'keyup', 'ArrowUp');
   expect(press(slider, 'keydown', 'Tab')).toBe(false);
   expect(press(part('button'), 'keydown', 'ArrowUp')).toBe(false);
-  come();
+  await come();
   expect(heard).toEqual(['DIV keydown ArrowUp', 'DIV keyup ArrowUp']);
 });
 
-test('what was pressed, typed, chosen and ticked is so again, though the script put back what stood there', () => {
+test('each act finds what the one before has set off', async () => {
+  const slider = part('[role=slider]');
+  for (let i = 0; i < 3; i += 1) press(slider, 'keydown', 'ArrowUp');
+  const found: number[] = [];
+  let value = 0;
+  slider.addEventListener('keydown', () => {
+    found.push(value);
+    // As a page is drawn anew.
+    queueMicrotask(() => (value += 1));
+  });
+  await come();
+  expect(found.slice(-3)).toEqual([0, 1, 2]);
+});
+
+test('what was pressed, typed, chosen and ticked is so again, though the script put back what stood there', async () => {
   part('i').dispatchEvent(new MouseEvent('click', { bubbles: true }));
   const input = part<HTMLInputElement>('input');
   input.value = '26';
@@ -112,7 +126,7 @@ test('what was pressed, typed, chosen and ticked is so again, though the script 
   box.checked = true;
   box.dispatchEvent(new Event('change', { bubbles: true }));
   part('p').dispatchEvent(new MouseEvent('click', { bubbles: true }));
-  come();
+  await come();
   expect(heard).toEqual([
     'BUTTON click',
     'INPUT input 26',
@@ -122,8 +136,8 @@ test('what was pressed, typed, chosen and ticked is so again, though the script 
   ]);
 });
 
-test('what is done to a living island, or to none, is done once', () => {
-  come();
+test('what is done to a living island, or to none, is done once', async () => {
+  await come();
   point(part('[role=slider]'), 'pointerdown', 10);
   document.body.dispatchEvent(new MouseEvent('click', { bubbles: true }));
   vi.runAllTimers();

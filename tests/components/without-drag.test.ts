@@ -30,3 +30,12 @@ test('what only an attribute, a script or a name of a tag says is left alone', (
     '<p>At <drag-number data-what="drag"><script>drag()</script>25.5</drag-number> it pulls 102 lb. So.</p>';
   expect(withoutDragOnPaper(html)).toBe(html);
 });
+
+test('what an island draws is left as its script will find it, and what a chapter puts into one is not', () => {
+  const drawn = '<astro-island ssr><p class="task">Drag each peg up.</p></astro-island>';
+  const put = (text: string) =>
+    `<astro-island ssr><p>Drag it.</p><astro-slot><p>${text}</p></astro-slot></astro-island>`;
+  expect(withoutDragOnPaper(`${drawn}${put('Drag it.')}<p>Drag that.</p>`)).toBe(
+    `${drawn}${put(screen('Drag it.'))}<p>${screen('Drag that.')}</p>`,
+  );
+});

@@ -42,6 +42,34 @@ test('a mouse that takes hold before the scripts have come drags the saddle, and
   await close();
 });
 
+test('keys that come before the scripts put the marks of a guess, each from where the one before left it', async () => {
+  for (const [chapter, name] of [
+    ['a-scale-for-every-string', 'nut'],
+    ['when-strings-break', 'wire-0'],
+    ['in-tune-up-the-neck', 'saddle-0'],
+  ] as const) {
+    const { page, problems, close } = await open(browser, `${inject('origin')}course/${chapter}/`, {
+      untouched: true,
+      late: { what: /\/(DrawNut|TuneUp|DrawSaddles)\.[^/]+\.js/, by: 800 },
+    });
+    const mark = page.locator(`[data-handle="${name}"]`);
+    const now = async () => (await sliderValue(mark)).now;
+    const before = await now();
+    await mark.focus();
+    await page.keyboard.press('ArrowUp');
+    await page.keyboard.press('ArrowUp');
+    // Nothing is there yet that could answer.
+    expect(await now(), chapter).toBe(before);
+    await expect.poll(now, patience).toBeGreaterThan(before);
+    const twice = (await now()) - before;
+    // The mark has the focus still.
+    await page.keyboard.press('ArrowUp');
+    expect((await now()) - before, chapter).toBeCloseTo(1.5 * twice, 5);
+    expect(problems).toEqual([]);
+    await close();
+  }
+});
+
 test('keys, and a link that is put into the address, are signs too', async () => {
   const { page, problems, close } = await open(browser, inject('origin'), {
     viewport: desktop,

@@ -105,7 +105,9 @@ export async function open(browser: Browser, url: string, view: View = {}): Prom
     close: () => context.close(),
   };
   page.on('console', (message) => {
-    if (message.type() === 'error') visit.problems.push(`console: ${message.text()}`);
+    // An island that finds other than it drew draws all of it anew, and what a reader did before is lost; that is told as a warning.
+    if (message.type() === 'error' || message.text().includes('hydration_mismatch'))
+      visit.problems.push(`console: ${message.text()}`);
   });
   page.on('pageerror', (error) => visit.problems.push(`exception: ${error.message}`));
   page.on('request', (request) => visit.requests.push(request.url()));

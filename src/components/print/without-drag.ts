@@ -47,11 +47,31 @@ export function sentences(html: string): string[] {
   return [...found, sentence].filter((each) => each !== '');
 }
 
-/** The text, whose sentences that speak of dragging are for the screen alone. */
+const ISLANDS = /<(\/?)astro-(island|slot)\b[^>]*>|(<p\b[^>]*>)([^]*?)(<\/p>)/g;
+
+/**
+ * The text, whose sentences that speak of dragging are for the screen alone. What an island draws itself stays as it is: its script
+ * takes up what was built only if it finds just that, and would else draw all of it anew under the reader's hand.
+ */
 export function withoutDragOnPaper(html: string): string {
+  // What holds the place: an island, or a chapter's own words in a slot of one.
+  const within: string[] = [];
   return html.replace(
-    /(<p\b[^>]*>)([^]*?)(<\/p>)/g,
-    (whole, open: string, inside: string, close: string) => {
+    ISLANDS,
+    (
+      whole: string,
+      closes: string | undefined,
+      holder: string | undefined,
+      open: string,
+      inside: string,
+      close: string,
+    ) => {
+      if (holder) {
+        if (closes) within.pop();
+        else within.push(holder);
+        return whole;
+      }
+      if (within.at(-1) === 'island') return whole;
       if (!DRAG.test(words(inside)) || inside.includes('<p')) return whole;
       const told = sentences(inside).map((sentence) =>
         DRAG.test(words(sentence)) ? `<span class="screen-only">${sentence}</span>` : sentence,
