@@ -244,6 +244,12 @@ const table: Readonly<Record<string, readonly Words[]>> = {
     },
   ],
   DrawTheBoard: [...sides, ...sides.map((words): Words => ({ ...words, upright: true }))],
+  EvenedOut: [0, 1].map((): Words => ({
+    label: 'Length of the bass side',
+    says: ({ state, length }) => length(boardOf(state).bass),
+    typed: 'Bass side',
+    upright: true,
+  })),
   DragBoard: [
     { label: 'Length of the bass side', says: ({ state, length }) => length(boardOf(state).bass) },
   ],

@@ -33,6 +33,15 @@ export const describe = (rows: readonly Row[], units: Units): string =>
     })
     .join(' ');
 
+/** What hangs on the board, string by string, and how far apart the same notes pull otherwise. */
+export function describeOne(rows: readonly Row[], shown: Row, units: Units): string {
+  const others = rows
+    .filter((row) => row !== shown)
+    .map((row) => `${row.title}: ${spreadText(row, units)}.`)
+    .join(' ');
+  return `One board with a weight on each string, and a line along the feet of the weights. ${describe([shown], units)} ${others}`;
+}
+
 export const dataHead = (units: Units): readonly string[] => [
   'row',
   'note',
