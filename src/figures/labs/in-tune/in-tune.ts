@@ -9,6 +9,7 @@ import {
 import { readNumber } from '../../../instrument/parse.ts';
 import type { Instrument } from '../../../instrument/schema.ts';
 import { cents, type Estimate } from '../../../physics/index.ts';
+import { withDoubt } from '../kit/agree.ts';
 import type { Column } from '../kit/columns.ts';
 import type { LabString } from '../kit/strings.ts';
 import type { Reading } from '../kit/rows.svelte.ts';
@@ -117,3 +118,9 @@ export function inTune(
 /** Which way a saddle goes, or that it stays: no further than its doubt is no move. */
 export const turning = ({ value, uncertainty }: Estimate): 'back' | 'forward' | 'stay' =>
   Math.abs(value) <= uncertainty ? 'stay' : value > 0 ? 'back' : 'forward';
+
+/** "3.2 ± 1.6 cents sharp", as a job's card has it. */
+export function sharpness({ value, uncertainty }: Estimate): string {
+  const size = withDoubt({ value: Math.abs(value), uncertainty }, 'cents');
+  return `${size}${value === 0 ? '' : value > 0 ? ' sharp' : ' flat'}`.replaceAll('\u00a0', ' ');
+}
