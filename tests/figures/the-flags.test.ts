@@ -8,14 +8,15 @@ import { FARTHEST_SETBACK } from '../../src/physics/index.ts';
 import { describe as say, verdictOf } from '../../src/figures/consequences/the-flags/describe.ts';
 import { pitchJustNoticed } from '../../src/figures/consequences/the-flags/ear.ts';
 import {
+  boardFoot,
   flagsPath,
   FRETS,
   fretX,
+  heightOf,
   perCent,
   phone,
   rowOf,
-  saddleHeight,
-  saddles,
+  rowY,
   saddleScale,
   saddleX,
   wide,
@@ -39,32 +40,48 @@ describe.each([phone, wide])('the neck ($name)', (plan) => {
     // Each fret stands nearer to the one before by the twelfth root of two.
     expect((gaps[0] ?? 0) / (gaps[12] ?? 1)).toBeCloseTo(2, 9);
   });
-  test('has room for its largest flag, and shows the ear’s band even where all are small', () => {
-    expect(30 * perCent(plan, [3, -30, 12])).toBeCloseTo(plan.reach, 9);
-    expect(pitchJustNoticed * perCent(plan, [0.1])).toBeLessThan(plan.reach);
+  test.each([1, 4, 6, 12])('has a row for each of %s strings, and room for its flags', (count) => {
+    const row = rowOf(plan, count);
+    const last = rowY(plan, count, count - 1);
+    expect(row).toBeLessThanOrEqual(plan.apart);
+    for (const errors of [[13, -3, 12], [0.1], []]) {
+      const scale = perCent(row, errors);
+      for (const cents of errors) expect(Math.abs(cents) * scale).toBeLessThan(row);
+      // The ear’s bands of two strings keep apart.
+      expect(2 * pitchJustNoticed * scale).toBeLessThan(row);
+    }
+    expect(rowY(plan, count, 0) - row).toBeGreaterThanOrEqual(plan.top - 1e-9);
+    expect(boardFoot(plan, count)).toBeGreaterThan(last + 0.7 * row);
+    expect(heightOf(plan, count)).toBeGreaterThan(boardFoot(plan, count) + 2 * plan.size);
   });
-});
-
-test('a sharp flag stands up, a flat one hangs down, one of nothing has no pennant', () => {
-  const [up = '', down = '', none = ''] = flagsPath(phone, [10, -10, 0], 5).split(' M');
-  expect(up).toContain('v-50.0');
-  expect(down).toContain('v50.0');
-  expect(none).not.toContain('l');
-});
-
-describe('the saddles', () => {
-  test('stand inside the sheet at their best and at both ends', () => {
+  test('letters cents where there is room between one fret and the next', () => {
+    const xs = plan.numbered.map((fret) => fretX(plan, fret));
+    // "+12.9" in letters about half as wide as high.
+    for (const [i, x] of xs.slice(1).entries())
+      expect(x - (xs[i] ?? 0)).toBeGreaterThan(2.4 * plan.size);
+  });
+  test('has its saddles on the sheet, at their best and at both ends', () => {
     const scale = saddleScale([0.0015, 0.0045]);
-    expect(saddleX(scale, scale.min)).toBe(saddles.left);
-    expect(saddleX(scale, scale.max)).toBeCloseTo(saddles.right, 9);
+    expect(saddleX(plan, scale, scale.min)).toBe(plan.left);
+    expect(saddleX(plan, scale, scale.max)).toBeCloseTo(plan.right, 9);
     expect(scale.max).toBeGreaterThan(0.0045);
     expect(saddleScale([]).max).toBe(0.003);
     // A slack thick string: the sheet ends where the model does.
     expect(saddleScale([0.04]).max).toBe(FARTHEST_SETBACK);
   });
-  test.each([4, 6, 12])('of %s strings have a row each', (count) => {
-    expect(saddleHeight(count) - saddles.top).toBeGreaterThan(count * rowOf(count) + 40);
-  });
+});
+
+test('a sharp flag stands up, a flat one hangs down, one of nothing has no pennant, one too long an arrowhead', () => {
+  const [up = '', down = '', none = '', far = ''] = flagsPath(
+    phone,
+    { y: 100, row: 50 },
+    [6, -6, 0, -30],
+    5,
+  ).split(' M');
+  expect(up).toContain('v-30.0');
+  expect(down).toContain('v30.0');
+  expect(none).not.toContain('l');
+  expect(far).toMatch(/v27\.0 .*v?.*z$/);
 });
 
 test('small lengths are said in the reader’s unit and read back', () => {

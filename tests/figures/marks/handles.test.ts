@@ -316,14 +316,13 @@ const table: Readonly<Record<string, readonly Words[]>> = {
     },
   ],
   TheCliff: [length, note, length, note],
-  TheFlags: [
-    {
-      label: ({ own }) =>
-        `Saddle of the ${spokenNote(own.note)} string, set back from the scale length`,
-      says: ({ small }) => small(0),
-      typed: 'Saddle back by',
-    },
-  ],
+  // One on either sheet.
+  TheFlags: Array.from({ length: 2 }, () => ({
+    label: ({ own }) =>
+      `Saddle of the ${spokenNote(own.note)} string, set back from the scale length`,
+    says: ({ small }) => small(0),
+    typed: 'Saddle back by',
+  })),
   TheNutSlot: [gauge],
   Necks: pair('', ''),
 };

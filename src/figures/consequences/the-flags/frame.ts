@@ -1,46 +1,56 @@
-/** Two sheets: the neck with a flag at each fret, and the saddles enlarged. */
+/** One sheet in two sizes: the neck with a row of flags for each string, and at the end of each row its saddle, enlarged. */
 import { FARTHEST_SETBACK, fretPosition } from '../../../physics/index.ts';
 import { pitchJustNoticed } from './ear.ts';
 
-interface Plan {
+export interface Plan {
   readonly name: 'narrow-sheet' | 'wide-sheet';
   readonly width: number;
-  readonly height: number;
   /** The nut, and where the drawing of the neck ends */
   readonly nut: number;
   readonly end: number;
-  /** The line of being in tune, and how far flags may reach either way */
-  readonly middle: number;
-  readonly reach: number;
+  /** Where the enlarged saddles begin and end */
+  readonly left: number;
+  readonly right: number;
+  readonly top: number;
+  /** From string to string, for as many as six */
+  readonly apart: number;
   readonly size: number;
+  /** How long a pennant is */
+  readonly pennant: number;
+  /** Frets whose flags are lettered with their cents, for the string in hand */
+  readonly numbered: readonly number[];
 }
 
 export const phone: Plan = {
   name: 'narrow-sheet',
   width: 360,
-  height: 246,
-  nut: 34,
-  end: 356,
-  middle: 112,
-  reach: 92,
+  nut: 30,
+  end: 214,
+  left: 234,
+  // Short of the sheet's end, so that the handle keeps clear of the edge of a phone.
+  right: 336,
+  top: 24,
+  apart: 50,
   size: 12,
+  pennant: 6.5,
+  numbered: [1, 4, 7, 12],
 };
 export const wide: Plan = {
   name: 'wide-sheet',
-  width: 640,
-  height: 330,
+  width: 720,
   nut: 44,
-  end: 634,
-  middle: 150,
-  reach: 124,
+  end: 470,
+  left: 506,
+  right: 696,
+  top: 26,
+  apart: 56,
   size: 14,
+  pennant: 9,
+  numbered: [1, 3, 5, 7, 9, 12, 15],
 };
-export type { Plan };
 
 /** Frets that carry a flag. */
 export const FRETS = 15;
-/** Frets whose flags are lettered with their cents. */
-export const numbered: readonly number[] = [1, 3, 5, 7, 9, 12, 15];
 
 /** Along, of a fret: the same for every scale, since frets stand at shares of it. */
 export function fretX({ nut, end }: Plan, fret: number): number {
@@ -48,59 +58,67 @@ export function fretX({ nut, end }: Plan, fret: number): number {
   return nut + ((end - nut - 14) * at(fret)) / at(FRETS);
 }
 
-/** Units of drawing for a cent, so that the largest of these errors reaches just to the end. */
-export function perCent({ reach }: Plan, errors: readonly number[]): number {
-  const most = Math.max(1.3 * pitchJustNoticed, ...errors.map(Math.abs));
-  return reach / most;
+/** How close the rows stand: twelve strings have to fit too. */
+export const rowOf = ({ apart }: Plan, count: number): number =>
+  count > 6 ? Math.max(0.55 * apart, (6 * apart) / count) : apart;
+/** Where the string of a row lies; its flags have the room above it, and hang into what is below. */
+export const rowY = (plan: Plan, count: number, i: number): number =>
+  plan.top + (i + 1) * rowOf(plan, count);
+export const boardFoot = (plan: Plan, count: number): number =>
+  rowY(plan, count, count - 1) + 0.75 * rowOf(plan, count);
+export const heightOf = (plan: Plan, count: number): number =>
+  boardFoot(plan, count) + 2.3 * plan.size + 22;
+
+/** How far a flag may stand up, and hang down, from its string. */
+const roomIn = (row: number): number => 0.92 * row;
+const roomBelow = (row: number): number => 0.7 * row;
+
+/** Units of drawing for a cent: the largest of these errors stands in its row, and the ear's bands of two strings keep apart. */
+export function perCent(row: number, errors: readonly number[]): number {
+  const most = Math.max(...errors.map(Math.abs), pitchJustNoticed / 10);
+  return Math.min(roomIn(row) / most, (0.44 * row) / pitchJustNoticed);
 }
 
-/** All flags as one path: a pole from the line of being in tune, and a pennant at its end; an arrowhead where that lies beyond the board. */
-export function flagsPath(plan: Plan, errors: readonly number[], scale: number): string {
-  const room = plan.reach + 10;
+/** All flags of a string as one path: a pole from it, and a pennant at its end; an arrowhead where that leaves its row. */
+export function flagsPath(
+  plan: Plan,
+  { y, row }: { readonly y: number; readonly row: number },
+  errors: readonly number[],
+  scale: number,
+): string {
   return errors
     .map((cents, i) => {
       const x = fretX(plan, i + 1).toFixed(1);
       const long = -cents * scale;
-      if (Math.abs(long) > room) {
+      const room = long < 0 ? roomIn(row) : roomBelow(row);
+      if (Math.abs(long) > room + 0.1) {
         const way = Math.sign(long);
-        return `M${x} ${plan.middle} v${way * (room - 9)} m-4 0 h8 l-4 ${way * 9} z`;
+        const head = Math.min(8, row / 4);
+        return `M${x} ${y} v${(way * (room - head)).toFixed(1)} m-3 0 h6 l-3 ${(way * head).toFixed(1)} z`;
       }
       // A flag lower than its own pennant would be drawn inside out.
-      if (Math.abs(long) < 3) return `M${x} ${plan.middle} v${long.toFixed(1)}`;
-      const tall = Math.min(8, Math.abs(long)) * Math.sign(-long);
-      return `M${x} ${plan.middle} v${long.toFixed(1)} l8 ${(tall / 2).toFixed(1)} l-8 ${(tall / 2).toFixed(1)}`;
+      if (Math.abs(long) < 3) return `M${x} ${y} v${long.toFixed(1)}`;
+      const tall = Math.min(plan.pennant, Math.abs(long)) * Math.sign(-long);
+      return `M${x} ${y} v${long.toFixed(1)} l${plan.pennant} ${(tall / 2).toFixed(1)} l${-plan.pennant} ${(tall / 2).toFixed(1)}`;
     })
     .join(' ');
 }
-
-export const saddles = {
-  width: 360,
-  left: 40,
-  // Short of the sheet's end, so that the handle keeps clear of the edge of a phone.
-  right: 326,
-  top: 38,
-  row: 24,
-  closeRow: 16,
-} as const;
-
-/** How close the rows stand: twelve strings have to fit too. */
-export const rowOf = (count: number): number => (count > 8 ? saddles.closeRow : saddles.row);
-export const saddleHeight = (count: number): number => saddles.top + count * rowOf(count) + 52;
 
 export interface SaddleScale {
   /** m */
   readonly min: number;
   readonly max: number;
-  readonly perMetre: number;
 }
 
 /** From a millimetre before the scale's end to well beyond the farthest saddle. */
 export function saddleScale(best: readonly number[]): SaddleScale {
-  const min = -0.001;
   // A slack thick string wants its saddle farther back than the model goes.
   const max = Math.min(FARTHEST_SETBACK, Math.max(0.003, 1.6 * Math.max(0, ...best)));
-  return { min, max, perMetre: (saddles.right - saddles.left) / (max - min) };
+  return { min: -0.001, max };
 }
 
-export const saddleX = ({ min, perMetre }: SaddleScale, setback: number): number =>
-  saddles.left + (setback - min) * perMetre;
+/** Units of drawing for a metre of setback. */
+export const perMetre = ({ left, right }: Plan, { min, max }: SaddleScale): number =>
+  (right - left) / (max - min);
+export const saddleX = (plan: Plan, scale: SaddleScale, setback: number): number =>
+  plan.left + (setback - scale.min) * perMetre(plan, scale);
