@@ -25,10 +25,10 @@ export const phone: Plan = {
   name: 'narrow-sheet',
   width: 360,
   nut: 30,
-  end: 214,
-  left: 234,
+  end: 212,
+  left: 230,
   // Short of the sheet's end, so that the handle keeps clear of the edge of a phone.
-  right: 336,
+  right: 326,
   top: 24,
   apart: 50,
   size: 12,
