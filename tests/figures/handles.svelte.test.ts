@@ -230,30 +230,6 @@ describe.each(figures.filter(([name]) => !without.has(name)))('%s', (name, figur
   });
 });
 
-test('the octave’s handle goes round with the finger', async () => {
-  const { default: TheOctave } = await import('../../src/figures/pull/the-octave/TheOctave.svelte');
-  mounted = mount(TheOctave, { target: document.body });
-  flushSync();
-  const [at] = handles();
-  if (!at) throw new Error('no handle');
-  const start = seen(at);
-  // The middle of the spiral stands at half of the sheet's width, and 194 of its 394 units down.
-  const [mx, my] = [500, (194 / 394) * 1000];
-  const far = Math.hypot(start.x - mx, start.y - my);
-  const bearing = Math.atan2(start.y - my, start.x - mx);
-  const to = bearing - (2 * Math.PI * 3) / 12;
-  pointer(at, 'down', start.x, start.y);
-  pointer(at, 'move', mx + far * Math.cos(to), my + far * Math.sin(to));
-  expect(seen(at).now).toBe(start.now - 3);
-  const here = seen(at);
-  expect(Math.atan2(here.y - my, here.x - mx)).toBeCloseTo(
-    Math.atan2(Math.sin(to), Math.cos(to)),
-    2,
-  );
-  key(at, 'Escape');
-  expect(seen(at)).toEqual(start);
-});
-
 test('the map’s point and the string on the cliff go both ways at once', async () => {
   const { default: ThreeRoads } =
     await import('../../src/figures/choosing/three-roads/ThreeRoads.svelte');

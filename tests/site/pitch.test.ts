@@ -10,7 +10,7 @@ import { chapterOnce, drags, toldBy, refused, typed } from './one-chapter.ts';
 
 const page = chapterOnce('pitch');
 const octave = () => page().locator('#the-octave');
-const point = () => octave().locator('[data-handle="turn"]');
+const point = () => octave().locator('[data-handle="step"]:visible');
 const capo = () => page().locator('#the-capo');
 const clamp = () => capo().locator('[data-handle="capo"]');
 
@@ -22,26 +22,38 @@ const at = (note: number): number => {
   return physics.tension({ ...string, frequency });
 };
 
-/** The pull and its factor as they are told, and the arm's length in units of the drawing. */
-async function arm() {
-  const [pull, factor] = await octave().locator('text.pencil').allTextContents();
-  const turned = await octave().locator('g.arm').getAttribute('transform');
-  return { pull, factor, radius: Number(/scale\(([\d.]+)\)/.exec(turned ?? '')?.[1]) };
+/** The pull and its factor as they are told, and the step's height in units of the drawing. */
+async function step() {
+  const [pull, factor] = await octave().locator('text.pencil:visible').allTextContents();
+  const grown = await octave().locator('rect.column:visible').getAttribute('transform');
+  return { pull, factor, height: Number(/scale\(1 ([\d.]+)\)/.exec(grown ?? '')?.[1]) };
 }
 
-test.each(drags)('the point dragged round with %s gives the module’s pull', async (_, drag) => {
+test.each(drags)('the stair climbed with %s gives the module’s pull', async (_, drag) => {
   await typed(octave(), 'Pitch', 'E4');
-  const rest = await arm();
-  const box = await octave().locator('.stage').first().boundingBox();
-  // From the spoke of E down to that of F sharp, at the bottom.
-  await drag(point(), { x: -0.2 * (box?.width ?? 0), y: 0.16 * (box?.width ?? 0) });
+  const rest = await step();
+  const box = await octave().locator('.stage:visible').boundingBox();
+  // Two of nineteen steps; each is 47 of 960 units wide.
+  await drag(point(), { x: ((2 * 47) / 960) * (box?.width ?? 0) });
   const { now, text } = await sliderValue(point());
   expect(now).toBe(E4 + 2);
   expect(text).toContain('2 semitones up');
-  const { pull, factor, radius } = await arm();
+  const { pull, factor, height } = await step();
   expect(pull).toBe(formatForce(at(now), 'in-lb'));
   expect(factor).toBe(`×${(at(now) / string.tension).toFixed(3)}`);
-  expect(radius / rest.radius).toBeCloseTo(at(now) / string.tension, 3);
+  expect(height / rest.height).toBeCloseTo(at(now) / string.tension, 3);
+});
+
+test('a step that is pressed is climbed to', async () => {
+  await typed(octave(), 'Pitch', 'E4');
+  const stage = octave().locator('.stage:visible');
+  const { width = 0, height = 0 } = (await stage.boundingBox()) ?? {};
+  // Five steps down from the own note's, the thirteenth; low enough to lie on the step itself.
+  await octave()
+    .locator('.treads:visible')
+    .click({ position: { x: ((6 + 7.5 * 47) / 960) * width, y: 0.76 * height } });
+  expect((await sliderValue(point())).now).toBe(E4 - 5);
+  expect((await step()).pull).toBe(formatForce(at(E4 - 5), 'in-lb'));
 });
 
 test('keys go by semitones, tones and to both ends, where a quarter is left or the string breaks', async () => {
@@ -50,18 +62,18 @@ test('keys go by semitones, tones and to both ends, where a quarter is left or t
   expect((await sliderValue(point())).now).toBe(E4 - 1);
   await pressKey(point(), 'PageDown');
   expect((await sliderValue(point())).now).toBe(E4 - 3);
-  expect((await arm()).pull).toBe(formatForce(at(E4 - 3), 'in-lb'));
+  expect((await step()).pull).toBe(formatForce(at(E4 - 3), 'in-lb'));
   await pressKey(point(), 'Home');
-  expect((await arm()).factor).toBe('×0.250');
+  expect((await step()).factor).toBe('×0.250');
   await pressKey(point(), 'End');
   expect((await sliderValue(point())).now).toBe(E4 + 6);
-  expect((await arm()).pull).toBe('breaks');
+  expect((await step()).pull).toBe('breaks');
 });
 
-test('a typed note turns the arm; what is no note of the drawing is kept and answered', async () => {
+test('a typed note climbs the stair; what is no note of the drawing is kept and answered', async () => {
   await typed(octave(), 'Pitch', 'd4');
   expect((await sliderValue(point())).now).toBe(E4 - 2);
-  expect((await arm()).pull).toBe(formatForce(at(E4 - 2), 'in-lb'));
+  expect((await step()).pull).toBe(formatForce(at(E4 - 2), 'in-lb'));
   await refused(octave(), 'Pitch', 'H4', /note/i);
   await refused(octave(), 'Pitch', 'C2', /from E3 to A♯4/);
 });

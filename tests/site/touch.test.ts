@@ -31,13 +31,6 @@ const kinds = [
     by: { x: 60, y: 60 },
   },
   {
-    kind: 'turns',
-    path: 'course/pitch/',
-    figure: '#the-octave',
-    handle: '[data-handle="turn"]:visible',
-    by: { x: 60, y: -60 },
-  },
-  {
     kind: 'roams',
     path: 'course/going-low/',
     figure: '#three-roads',

@@ -87,8 +87,8 @@ test('every citation leads to the chapter’s list and from there back to the fi
 
 test('a word that points lights its part until it is put out', async () => {
   const { page, close } = await open(browser, chapter('pitch'), { viewport: desktop });
-  const word = page.locator('[data-points-to="spiral-spoke"]').first();
-  const lit = page.locator('[data-part="spiral-spoke"][data-lit]');
+  const word = page.locator('[data-points-to="stair-steps"]').first();
+  const lit = page.locator('[data-part="stair-steps"][data-lit]');
   expect(await lit.count()).toBe(0);
   await word.hover();
   await lit.first().waitFor();

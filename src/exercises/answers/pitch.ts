@@ -29,15 +29,15 @@ const noteAt = (state: State, semitones: number): string => {
 const percent = (ratio: number): string => `${((ratio - 1) * 100).toFixed(1)}\u00a0%`;
 
 const doubling: Readonly<Record<string, string>> = {
-  '3': 'Three spokes multiply the pull by 1.12 three times. Turn the point by three and read the factor.',
-  '12': 'A whole turn doubles the frequency. For the pull, frequency counts twice, so it doubles sooner.',
-  '24': 'Two turns are two octaves: four times the frequency, and much more than twice the pull.',
+  '3': 'Three steps multiply the pull by 1.12 three times. Climb three and read the factor.',
+  '12': 'Twelve steps double the frequency. For the pull, frequency counts twice, so it doubles sooner.',
+  '24': 'Twenty-four steps are two octaves: four times the frequency, and much more than twice the pull.',
 };
 
 export const answers: Answers = {
   'pitch.doubling': {
     kind: 'choose',
-    options: () => ['3', '6', '12', '24'].map((id) => ({ id, label: `${id} spokes` })),
+    options: () => ['3', '6', '12', '24'].map((id) => ({ id, label: `${id} steps` })),
     answer: () => '6',
     hints: (_, id) => doubling[id],
   },

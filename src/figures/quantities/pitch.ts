@@ -19,7 +19,7 @@ import { clamped, heightOf, padBehind } from '../pull/the-capo/capo.ts';
 import { cents } from '../pull/the-capo/describe.ts';
 import { timesTooHigh } from '../pull/the-capo/frame.ts';
 import { limitText } from '../pull/the-octave/describe.ts';
-import { pullFactor, woundUp } from '../pull/the-octave/spiral.ts';
+import { pullFactor, climbOf } from '../pull/the-octave/climb.ts';
 import { triedOf } from '../trial.ts';
 import type { Quantity } from './common.ts';
 
@@ -35,7 +35,7 @@ const pullAway = (s: State, semitones: number): string =>
 
 /** How far the last line of the derivation goes: to the note in hand, or a semitone down until one is tried. */
 const steps = (s: State): number => {
-  const { own, value } = woundUp(s);
+  const { own, value } = climbOf(s);
   return value === own ? -1 : value - own;
 };
 const signed = (value: number): string => String(value).replace('-', '\u2212');
@@ -57,7 +57,7 @@ export const quantities: Readonly<Record<string, Quantity>> = {
     triedOf(s).tried.strain === 'broken'
       ? 'more than it can hold'
       : formatForce(triedOf(s).tried.tension, s.units),
-  'pitch.limit': (s) => limitText(woundUp(s)),
+  'pitch.limit': (s) => limitText(climbOf(s)),
   'pitch.toneTotal': (s) => formatTotal(totalPull(pullsOf(s.mine)) * pullFactor(-2), s.units),
   'pitch.twoHertz': () => formatDifference((442 / 440) ** 2 - 1),
   'pitch.at432': () => formatShare(1 - (432 / 440) ** 2, 1),
@@ -67,8 +67,8 @@ export const quantities: Readonly<Record<string, Quantity>> = {
 
   'pitch.eqSteps': (s) => signed(steps(s)),
   'pitch.eqNote': (s) => noteAway(s, steps(s)),
-  'pitch.eqOwn': (s) => forceNumber(woundUp(s).rest.tension, s.units),
-  'pitch.eqPull': (s) => forceNumber(woundUp(s).rest.tension * pullFactor(steps(s)), s.units),
+  'pitch.eqOwn': (s) => forceNumber(climbOf(s).rest.tension, s.units),
+  'pitch.eqPull': (s) => forceNumber(climbOf(s).rest.tension * pullFactor(steps(s)), s.units),
   'pitch.eqUnit': (s) => forceUnit(s.units),
 
   'pitch.nutHeight': () => `${(NUT_HEIGHT * 1000).toFixed(1)}\u00a0mm`,

@@ -124,15 +124,12 @@ const table: Readonly<Record<string, readonly Words[]>> = {
     },
   ],
   TheCapo: [{ label: 'Capo', says: 'capo at fret 2', typed: 'Capo at fret', shows: '2' }],
-  TheOctave: [
-    {
-      label: 'Pitch',
-      says: ({ own }) => `${formatNote(own.note)}, its own note`,
-      typed: 'Pitch',
-      shows: ({ own }) => formatNote(own.note),
-      free: true,
-    },
-  ],
+  TheOctave: [0, 1].map((): Words => ({
+    label: 'Pitch',
+    says: ({ own }) => `${formatNote(own.note)}, its own note`,
+    typed: 'Pitch',
+    shows: ({ own }) => formatNote(own.note),
+  })),
   TheSection: [
     {
       label: 'Core diameter',
@@ -353,7 +350,7 @@ const propsOf: Readonly<Record<string, object>> = {
 
 test('every handle belongs to a figure of this table', () => {
   const holding = Object.keys(sources).filter((path) =>
-    /<(Handle|DragNumber|Ring|TurnHandle|MapPoint)\b/.test(sources[path] ?? ''),
+    /<(Handle|DragNumber|Ring|MapPoint)\b/.test(sources[path] ?? ''),
   );
   const parts = holding.filter((path) => !(nameOf(path) in table));
   // What is not in the table is a part of what is, in the same folder.

@@ -1,7 +1,7 @@
-/** The spiral as a table: one note a row. */
+/** The stair as a table: one note a row. */
 import { forceUnit, inUnits } from '../../../instrument/format.ts';
 import type { State, Units } from '../../../instrument/schema.ts';
-import { tunedTo, woundUp } from './spiral.ts';
+import { tunedTo, climbOf } from './climb.ts';
 
 export const head = (units: Units): readonly string[] => [
   'note',
@@ -13,9 +13,9 @@ export const head = (units: Units): readonly string[] => [
 
 /** A pull beyond the string's strength is left empty. */
 export function rows(state: State): readonly (readonly (string | number)[])[] {
-  const { min, max, own } = woundUp(state);
+  const { min, max, own } = climbOf(state);
   return Array.from({ length: max - min + 1 }, (_, i) => {
-    const { tuned } = woundUp(tunedTo(state, min + i));
+    const { tuned } = climbOf(tunedTo(state, min + i));
     const whole = tuned.strain !== 'broken';
     return [
       tuned.note,

@@ -1,4 +1,4 @@
-/** The spiral in words: whole for its text alternative, short for the end of a drag; and what it says of the string's limit. */
+/** The stair in words: whole for its text alternative, short for the end of a drag; and what it says of the string's limit. */
 import {
   formatDifference,
   formatForce,
@@ -8,12 +8,12 @@ import {
 } from '../../../instrument/format.ts';
 import type { Units } from '../../../instrument/schema.ts';
 import { noteName } from '../../../physics/index.ts';
-import { ABOVE, type Wound } from './spiral.ts';
+import { ABOVE, type Climb } from './climb.ts';
 
-export const isBroken = ({ tuned }: Wound): boolean => tuned.strain === 'broken';
+export const isBroken = ({ tuned }: Climb): boolean => tuned.strain === 'broken';
 
 /** Of the pull at the note in hand over the pull at the string's own note. */
-export const factorOf = ({ tuned, rest }: Wound): number => tuned.tension / rest.tension;
+export const factorOf = ({ tuned, rest }: Climb): number => tuned.tension / rest.tension;
 
 const stepsText = (steps: number): string => {
   const size = Math.abs(steps);
@@ -22,10 +22,10 @@ const stepsText = (steps: number): string => {
 };
 
 /** How far the note in hand is from the string's own. */
-export const wayText = ({ value, own }: Wound): string => stepsText(value - own);
+export const wayText = ({ value, own }: Climb): string => stepsText(value - own);
 
 /** What is known of where the string breaks. */
-export function limitText({ own, limit }: Wound): string {
+export function limitText({ own, limit }: Climb): string {
   if (!limit) return 'has no known strength';
   const last = Math.floor(limit.low);
   const note = (steps: number): string => formatNote(noteName(own + steps));
@@ -33,16 +33,16 @@ export function limitText({ own, limit }: Wound): string {
   return last > ABOVE ? `holds to ${note(last)}, off this sheet` : `holds to ${note(last)}`;
 }
 
-export function describe(wound: Wound, units: Units): string {
-  const { tuned, rest } = wound;
-  const to = `A spiral whose angle is the pitch, one turn an octave, and whose radius is the pull. At ${spokenNote(tuned.note)}, ${formatFrequency(tuned.frequency)}, ${wayText(wound)},`;
-  return isBroken(wound)
-    ? `${to} it lies beyond the circle where the string breaks.`
-    : `${to} the radius is ${formatForce(tuned.tension, units)}, ${factorOf(wound).toFixed(3)} times what it is at ${spokenNote(rest.note)}. The string ${limitText(wound)}.`;
+export function describe(climb: Climb, units: Units): string {
+  const { tuned, rest } = climb;
+  const to = `A stair with a step for every semitone, each as high as the string pulls there. At ${spokenNote(tuned.note)}, ${formatFrequency(tuned.frequency)}, ${wayText(climb)},`;
+  return isBroken(climb)
+    ? `${to} the step lies above the line where the string breaks.`
+    : `${to} the step is ${formatForce(tuned.tension, units)} high, ${factorOf(climb).toFixed(3)} times as high as at ${spokenNote(rest.note)}. The string ${limitText(climb)}.`;
 }
 
-export function describeShort(wound: Wound, units: Units): string {
-  const { tuned } = wound;
-  if (isBroken(wound)) return `The string breaks before it reaches ${spokenNote(tuned.note)}.`;
-  return `${spokenNote(tuned.note)}, ${wayText(wound)}: pull ${formatForce(tuned.tension, units)}, ${formatDifference(factorOf(wound) - 1)}.`;
+export function describeShort(climb: Climb, units: Units): string {
+  const { tuned } = climb;
+  if (isBroken(climb)) return `The string breaks before it reaches ${spokenNote(tuned.note)}.`;
+  return `${spokenNote(tuned.note)}, ${wayText(climb)}: pull ${formatForce(tuned.tension, units)}, ${formatDifference(factorOf(climb) - 1)}.`;
 }

@@ -1,0 +1,67 @@
+/**
+ * The octave as a stair: a step for every semitone, as high as the string in hand pulls at that note. Pull goes with the square of
+ * the frequency, so each step is 2^(1/6) times as high as the one before it, and twelve of them make four times: a stair whose
+ * shape is the same for every string.
+ */
+import { once } from '../../../instrument/once.ts';
+import { pullOf, type Pull } from '../../../instrument/pulls.ts';
+import type { State } from '../../../instrument/schema.ts';
+import { limits } from '../../../instrument/limits.ts';
+import { highestFrequency, noteName, noteNumber, tensionRatio } from '../../../physics/index.ts';
+import { triedOf, withTrial } from '../../trial.ts';
+
+/** Semitones either way of the string's own note: an octave down, half of one up. */
+export const BELOW = 12;
+export const ABOVE = 6;
+const PER_OCTAVE = 12;
+
+/** By what a note so many semitones away multiplies the pull: the frequency counts twice. */
+export const pullFactor = (semitones: number): number =>
+  tensionRatio({ frequency: 2 ** (semitones / PER_OCTAVE) });
+
+export interface Climb {
+  /** Note numbers: the string's own, the one in hand as far as the drawing reaches, and the drawing's ends */
+  readonly own: number;
+  readonly value: number;
+  readonly min: number;
+  readonly max: number;
+  /** The string in hand at its own note and at the one in hand */
+  readonly rest: Pull;
+  readonly tuned: Pull;
+  /** Semitones from the own note to where the string may break, and to where it must; undefined where no strength is known */
+  readonly limit: { readonly low: number; readonly high: number } | undefined;
+}
+
+const clamp = (value: number, min: number, max: number): number =>
+  Math.min(max, Math.max(min, value));
+
+export const climbOf = once((state: State): Climb => {
+  const { own: mine, tried } = triedOf(state);
+  const own = noteNumber(mine.note);
+  const min = Math.max(limits.note.min, own - BELOW);
+  const max = Math.min(limits.note.max, own + ABOVE);
+  const value = clamp(noteNumber(tried.note), min, max);
+  const at = (note: string): Pull => pullOf({ ...tried, note, a4: state.mine.a4 });
+  const rest = at(mine.note);
+  const name = value === noteNumber(tried.note) ? tried.note : noteName(value);
+  const { construction, speakingLength } = rest;
+  const highest = highestFrequency({ construction, speakingLength, share: 1 });
+  const semitones = (hertz: number): number => PER_OCTAVE * Math.log2(hertz / rest.frequency);
+  return {
+    own,
+    value,
+    min,
+    max,
+    rest,
+    tuned: at(name),
+    limit: highest && { low: semitones(highest.low), high: semitones(highest.high) },
+  };
+});
+
+/** The state with the string in hand tuned to a note number; its own note leaves nothing tried. */
+export function tunedTo(state: State, number: number): State {
+  const { own } = triedOf(state);
+  const back = number === noteNumber(own.note);
+  const note = noteName(number, { flats: own.note.includes('b') });
+  return withTrial(state, { note: back ? undefined : note });
+}
