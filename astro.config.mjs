@@ -57,10 +57,10 @@ const chunks = [
     minShareCount: 2,
     priority: 1,
   },
-  // What is plucked, swings and sounds.
+  // What is plucked, swings and sounds. A tone alone is asked for by figures without them.
   {
     name: 'live',
-    test: /src\/figures\/kit\/(live\/(PluckString|SwingString|SoundSwitch|sound\.|slowed)|tone)/,
+    test: /src\/figures\/kit\/live\/(PluckString|SwingString|SoundSwitch|sound\.|slowed)/,
     minShareCount: 2,
     priority: 1,
   },

@@ -19,13 +19,7 @@ function keep(island: Element, again: () => void): void {
   const first = [again];
   kept.set(island, first);
   // Handles take hold in an effect, which follows; and each act finds what the one before has changed, as it would have by itself.
-  const catchUp = () =>
-    setTimeout(async () => {
-      for (const each of first) {
-        each();
-        await Promise.resolve();
-      }
-    });
+  const catchUp = () => first.forEach((each) => setTimeout(each));
   island.addEventListener('astro:hydrate', catchUp, { once: true });
 }
 

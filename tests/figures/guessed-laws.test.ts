@@ -20,10 +20,12 @@ import {
 } from '../../src/figures/pull/hang-five/hang-five.ts';
 import { bendOn, necks } from '../../src/figures/pull/same-bend/same-bend.ts';
 import { weighed } from '../../src/figures/pull/the-section/make.ts';
+import { halfOf, pullShare, thickAt, walkOf } from '../../src/figures/choosing/walk-roads/walk.ts';
 import { tipOf, unwound } from '../../src/figures/pull/unwind/unwind.ts';
 import { pullsOf } from '../../src/instrument/pulls.ts';
 import { woundInHand } from '../../src/instrument/wound-in-hand.ts';
 import { initialState, workshopInstrument } from '../../src/instrument/workshop.ts';
+import { linearDensity, tension } from '../../src/physics/index.ts';
 
 describe('five weights', () => {
   // Mersenne's second law: at one pitch the pull goes with the square of the length. Source: any textbook; OpenStax University
@@ -142,5 +144,44 @@ describe('a string that rings like a bell', () => {
     expect(bell.driftAt(bell.solid.max, bell.TENTH)).toBeCloseTo(600 * Math.log2(1 + 100 * b), 6);
     expect(bell.driftAt(bell.solid.max, bell.TENTH)).toBeGreaterThan(200);
     expect(bell.placeAt(bell.solid.min, 1)).toBeCloseTo(1, 3);
+  });
+});
+
+describe('two roads to a note a fourth lower', () => {
+  const { own, factor, semitones } = walkOf(workshopInstrument('redshank'));
+  // Mersenne's law, worked out for a plain wire of its own. Source: any textbook; OpenStax University Physics 1, section 16.3.
+  const wire = (long: number, thick: number, hertz: number): number =>
+    tension({
+      speakingLength: 0.6477 * long,
+      frequency: hertz,
+      linearDensity: linearDensity({
+        kind: 'plain',
+        diameter: 0.000254 * thick,
+        material: 'musicWire',
+      }),
+    });
+  test('keep the pull at one factor, the twelfth root of two for each of five semitones', () => {
+    expect(semitones).toBe(5);
+    expect(own.note).toBe('E2');
+    // Equal temperament: a fourth is 4/3 within two cents.
+    expect(Math.abs(1200 * Math.log2(factor / (4 / 3)))).toBeLessThan(2);
+    for (const [long, thick] of [
+      [1, 1],
+      [1.2, 1],
+      [1, 1.7],
+      [1.15, 1.3],
+    ] as const)
+      expect(wire(long, thick, 110 / factor) / wire(1, 1, 110)).toBeCloseTo(
+        pullShare(factor, long, thick),
+        9,
+      );
+  });
+  test('meet on one line, halfway by the root on both', () => {
+    expect(thickAt(factor, 1)).toBeCloseTo(factor, 12);
+    expect(thickAt(factor, factor)).toBeCloseTo(1, 12);
+    expect(thickAt(factor, halfOf(factor))).toBeCloseTo(halfOf(factor), 12);
+    for (const long of [1, 1.1, 1.3])
+      for (const share of [0.93, 1, 1.07])
+        expect(pullShare(factor, long, thickAt(factor, long, share))).toBeCloseTo(share, 12);
   });
 });

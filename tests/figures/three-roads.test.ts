@@ -20,6 +20,7 @@ import {
   gaugeAt,
   lengthAt,
   mapFrame,
+  meeting,
   noteX,
   rowsOf,
   STEP,
@@ -112,6 +113,34 @@ describe('a row of the map', () => {
     expect(fenceInSight(rows, map, 0)).toBe(true);
     expect(fenceInSight(rows, map, 5)).toBe(false);
   });
+});
+
+test('where the line of the own pull crosses the dull ground’s edge, the string is as firm and as clear, halfway along', () => {
+  for (const semitones of [3, 5, 8]) {
+    const meet = meeting(rows, map, semitones);
+    if (!meet) throw new Error('they do not cross');
+    // Of the drawer's gauges the one nearest to it: the string there is as near in both as the gauge is.
+    const row = rows.reduce((a, b) => (Math.abs(b.y - meet.y) < Math.abs(a.y - meet.y) ? b : a));
+    const construction = constructionOf({ kind: 'wound', gauge: row.gauge });
+    const there = {
+      speakingLength: lengthAt(map, meet.x),
+      tension: tension({
+        speakingLength: lengthAt(map, meet.x),
+        frequency: own.frequency * 2 ** (-semitones / 12),
+        linearDensity: linearDensity(construction),
+      }),
+    };
+    const near = Math.abs(row.gauge / gaugeAt(map, meet.y) - 1);
+    expect(near).toBeLessThan(0.04);
+    expect(Math.abs(there.tension / own.tension - 1)).toBeLessThan(0.005 + 2.5 * near);
+    const b = inharmonicity({ ...there, bendingStiffness: bendingStiffness(construction) });
+    expect(Math.abs(b / (own.inharmonicity ?? NaN) - 1)).toBeLessThan(0.01 + 4 * near);
+    // The chapter: half of the steps in length.
+    const steps = 12 * Math.log2(there.speakingLength / own.speakingLength);
+    expect(Math.abs(steps / semitones - 0.5)).toBeLessThan(0.15);
+  }
+  const unknown = rows.map((row) => ({ ...row, stiff: undefined }));
+  expect(meeting(unknown, map, 5)).toBeUndefined();
 });
 
 test('a contour is crossed between its rows, leaning down to the right', () => {

@@ -62,6 +62,7 @@ import EvenedOut from '../../components/figures/EvenedOut.astro';
 import SideBySide from '../../components/figures/SideBySide.astro';
 import ThreeRoads from '../../components/figures/ThreeRoads.astro';
 import TwoNecks from '../../components/figures/TwoNecks.astro';
+import WalkRoads from '../../components/figures/WalkRoads.astro';
 import HangFive from '../../components/figures/HangFive.astro';
 import SameBend from '../../components/figures/SameBend.astro';
 import ByEar from '../../components/figures/ByEar.astro';
@@ -78,6 +79,7 @@ import Veil from '../../components/Veil.astro';
 
 export const components = {
   BenchNote,
+  WalkRoads,
   WholeString,
   Caution,
   Choose,

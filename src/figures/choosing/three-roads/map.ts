@@ -195,3 +195,21 @@ export function crossing(
   const lean = (Math.atan2(d.y - c.y, (d.pull - c.pull) * STEP) * 180) / Math.PI;
   return { x, lean };
 }
+
+/** Where the line of the own pull crosses the edge of the dull ground at a note so many semitones down; undefined where they don't cross on the map. */
+export function meeting(rows: readonly Row[], map: MapFrame, semitones: number): Place | undefined {
+  // How far right of the dull ground's edge the line lies: a note slides the one by its steps, the other by half of them.
+  const gap = ({ pull, stiff }: Row): number | undefined =>
+    stiff === undefined ? undefined : pull - stiff + semitones / 2;
+  for (const [i, b] of rows.entries()) {
+    const a = rows[i - 1];
+    const [from, to] = [a && gap(a), gap(b)];
+    if (!a || from === undefined || to === undefined || from === to || from * to > 0) continue;
+    const share = from / (from - to);
+    const y = a.y + share * (b.y - a.y);
+    const x = at(a.pull + share * (b.pull - a.pull) + semitones);
+    const inside = y >= frame.top && y <= map.bottom && x >= frame.left && x <= frame.right;
+    return inside ? { x, y } : undefined;
+  }
+  return undefined;
+}
