@@ -23,6 +23,7 @@ export * from './materials.ts';
 export * from './nearest-pull.ts';
 export * from './pitch.ts';
 export * from './pressed-deep.ts';
+export * from './rounds.ts';
 export * from './slackened.ts';
 export * from './stiffness.ts';
 export * from './strength.ts';

@@ -19,6 +19,7 @@ import {
   soundsAt,
 } from '../../src/figures/pull/hang-five/hang-five.ts';
 import { bendOn, necks } from '../../src/figures/pull/same-bend/same-bend.ts';
+import { FLAT, leftAfter, roundsNeeded } from '../../src/figures/consequences/rounds/rounds.ts';
 import { weighed } from '../../src/figures/pull/the-section/make.ts';
 import { halfOf, pullShare, thickAt, walkOf } from '../../src/figures/choosing/walk-roads/walk.ts';
 import { tipOf, unwound } from '../../src/figures/pull/unwind/unwind.ts';
@@ -183,5 +184,15 @@ describe('two roads to a note a fourth lower', () => {
     for (const long of [1, 1.1, 1.3])
       for (const share of [0.93, 1, 1.07])
         expect(pullShare(factor, long, thickAt(factor, long, share))).toBeCloseTo(share, 12);
+  });
+});
+
+describe('rounds of tuning on a floating bridge', () => {
+  test('gain little at first, then shrink, and end', () => {
+    const [first = NaN, ...later] = leftAfter.map(({ worst }) => worst);
+    expect(first).toBeGreaterThan(0.9 * FLAT);
+    later.forEach((worst, i) => expect(worst).toBeLessThan(0.5 * ([first, ...later][i] ?? NaN)));
+    expect(leftAfter[roundsNeeded - 1]?.worst).toBeLessThan(2);
+    expect(leftAfter[roundsNeeded - 2]?.worst).toBeGreaterThanOrEqual(2);
   });
 });

@@ -26,6 +26,7 @@ import {
   tipped,
   turnsToLevel,
 } from '../../physics/index.ts';
+import { roundsNeeded, shareLeft } from '../consequences/rounds/rounds.ts';
 import { formatArm, formatRate } from '../consequences/the-bridge/describe.ts';
 import { mainScale, triedOf } from '../trial.ts';
 import type { Quantity } from './common.ts';
@@ -95,6 +96,8 @@ export const quantities: Readonly<Record<string, Quantity>> = {
     const { travelMore } = bent(s);
     return travelMore === undefined ? UNKNOWN : formatShare(travelMore);
   },
+  'carry.roundShare': () => formatShare(shareLeft),
+  'carry.roundsNeeded': () => `${roundsNeeded}`,
   'carry.bentShare': (s) => formatShare(bent(s).stringsShare),
   'carry.reliefShare': (s) => (heavier(s).relative / -WHOLE_TONE).toFixed(2),
 

@@ -49,6 +49,7 @@ import PointsTo from '../../components/PointsTo.astro';
 import Order from '../../components/Order.astro';
 import Q from '../../components/Q.astro';
 import SideNote from '../../components/SideNote.astro';
+import Rounds from '../../components/figures/Rounds.astro';
 import RuleMap from '../../components/figures/RuleMap.astro';
 import Step from '../../components/Step.astro';
 import Teacher from '../../components/Teacher.astro';
@@ -105,6 +106,7 @@ export const components = {
   Order,
   PointsTo,
   Q,
+  Rounds,
   RuleMap,
   SideNote,
   SlideRule,
