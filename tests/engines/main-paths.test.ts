@@ -97,10 +97,10 @@ describe.each([
       await fill(hand, await labelled(hand, '.mine', 'Scale length'), '26 in');
       await click(hand, '.mine details.each > summary');
       await fill(hand, await labelled(hand, '.mine', 'Note of string 1'), 'D4');
-      await fill(hand, await labelled(hand, '.mine', 'Gauge of string 1'), '.011');
+      await fill(hand, await labelled(hand, '.mine', 'Gauge of your string 1'), '.011');
 
       const own = pullsOf(expected.mine).map(({ tension }) => physics.poundsForce(tension));
-      const rows = async () => (await texts(hand, '.mine tbody td.number')).map(Number);
+      const rows = async () => (await texts(hand, '.mine .neck .pull')).map(Number);
       await expect.poll(rows).toHaveLength(own.length);
       (await rows()).forEach((shown, i) => expect(shown).toBeCloseTo(own[i] ?? NaN, 1));
 

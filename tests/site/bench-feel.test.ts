@@ -15,7 +15,7 @@ async function bench(viewport: View['viewport'], link = '') {
   return visit;
 }
 const gauges = async (page: Page): Promise<number[]> => {
-  const fields = page.getByRole('article').getByLabel(/^Gauge of string \d+$/);
+  const fields = page.locator('.side.other').getByLabel(/^Gauge of string \d+$/);
   const typed = await fields.evaluateAll((all) => all.map((f) => (f as HTMLInputElement).value));
   return typed.map(Number.parseFloat);
 };

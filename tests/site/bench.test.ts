@@ -8,7 +8,7 @@ import { planOf } from '../../src/instrument/plan.ts';
 import { initialState } from '../../src/instrument/workshop.ts';
 import * as physics from '../../src/physics/index.ts';
 import { browser } from './browser.ts';
-import { desktop, open, phone, scrollThrough } from './kit.ts';
+import { desktop, dragWithMouse, open, phone, scrollThrough } from './kit.ts';
 
 async function bench(link = '', viewport = desktop) {
   const visit = await open(browser, `${inject('origin')}bench/${link}`, { viewport });
@@ -16,14 +16,17 @@ async function bench(link = '', viewport = desktop) {
   return visit;
 }
 const gaugeField = (page: Page, string: number) =>
-  page.getByRole('article').getByLabel(`Gauge of string ${string}`, { exact: true });
+  page.locator('.side.other').getByLabel(`Gauge of string ${string}`, { exact: true });
 
 test('the sheet holds the plan that the module makes, string by string', async () => {
   const { page, problems, close } = await bench();
   const plan = planOf(initialState);
   for (const [i, { pull, difference }] of plan.strings.entries()) {
-    const row = page.locator('.stringing tbody tr').nth(i);
+    const row = page.locator('#sheet-rows tbody tr').nth(i);
     expect(Number.parseFloat(await gaugeField(page, i + 1).inputValue())).toBe(pull?.gauge.gauge);
+    expect(Number.parseFloat((await row.locator('.gauge').textContent()) ?? '')).toBe(
+      pull?.gauge.gauge,
+    );
     expect(Number.parseFloat((await row.locator('.pull').textContent()) ?? '')).toBeCloseTo(
       physics.poundsForce(pull?.tension ?? 0),
       1,
@@ -47,6 +50,15 @@ test('another scale changes the picks; undo brings the old ones back', async () 
   expect(await gaugeField(page, 1).inputValue()).toBe('9');
   await page.getByRole('button', { name: 'Undo' }).click();
   expect(await gaugeField(page, 1).inputValue()).toBe('9.5');
+  // A hand that slides along a string steps its gauge, and the sheet follows when it leaves.
+  const string = page.locator('.side.other').getByRole('slider', { name: 'String 1, E4' });
+  await dragWithMouse(string, { x: 34 });
+  expect(await gaugeField(page, 1).inputValue()).toBe('10.5');
+  await expect
+    .poll(() => page.locator('#sheet-rows .gauge strong').first().textContent())
+    .toBe('10.5');
+  await page.getByRole('button', { name: 'Undo' }).click();
+  expect(await gaugeField(page, 1).inputValue()).toBe('9.5');
   await close();
 });
 
@@ -67,10 +79,7 @@ test('a job of the workshop is a beginning, which undo takes back', async () => 
 
 test('a gauge is pinned by its buttons or by typing, and handed back', async () => {
   const { page, close } = await bench('', phone);
-  await page
-    .getByRole('article')
-    .getByRole('button', { name: 'Gauge of string 1, a step heavier' })
-    .click();
+  await page.getByRole('button', { name: 'Gauge of string 1, a step heavier' }).click();
   expect(await gaugeField(page, 1).inputValue()).toBe('10');
   await page.getByRole('button', { name: 'back to the pick' }).click();
   expect(await gaugeField(page, 1).inputValue()).toBe('9.5');
@@ -98,7 +107,7 @@ test('without scripts the sheet stands as an example, and nothing offers what it
     ':is(button, [role="slider"], [type="checkbox"], [type="radio"]):visible',
   );
   expect(await offers.allTextContents()).toEqual([]);
-  expect(await page.locator('.stringing > table tbody tr').count()).toBe(
+  expect(await page.locator('#sheet-rows tbody tr').count()).toBe(
     initialState.other.strings.length,
   );
   await close();
@@ -127,7 +136,7 @@ test('no pick is offered where every string would break', async () => {
   const { page, close } = await bench(
     '#v1/l-647.7/e4-p10/b3-p13/g3-p17/d3-w26/to/n-Stilt/l-1000/a4/e4/c4/g3',
   );
-  const row = page.locator('.stringing tbody tr').first();
+  const row = page.locator('#sheet-rows tbody tr').first();
   expect(await row.textContent()).toContain('none in the drawer holds');
   expect(await row.locator('.pull').textContent()).toBe('');
   await close();
@@ -144,7 +153,7 @@ test('from home it takes three presses to the verdict on lighter strings', async
   const first = sets.getByRole('listitem').first();
   await first.getByRole('button', { name: 'Put on the sheet' }).click();
   expect(await first.textContent()).toMatch(/together \d+\slb.*pull/);
-  expect(await visit.page.locator('.stringing dl').textContent()).toContain('Curlew');
+  await expect.poll(() => visit.page.locator('.stringing dl').textContent()).toContain('Curlew');
   await visit.close();
 });
 

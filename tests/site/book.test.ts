@@ -31,7 +31,9 @@ async function described(path = 'bench/', view = desktop) {
   const seen = await open(browser, `${inject('origin')}bench/`, { viewport: view });
   const { page } = seen;
   await page.locator('.side.mine').scrollIntoViewIfNeeded();
-  await page.waitForFunction(() => !document.querySelector('.side.mine astro-island[ssr]'));
+  await page.waitForFunction(
+    () => !document.querySelector('.side.mine astro-island[ssr]:has(.body)'),
+  );
   await type(page.getByLabel('Name', { exact: true }).first(), 'Dunlin');
   await expect.poll(() => called(page)).toBe('Dunlin');
   if (path !== 'bench/') await go(page, path);
@@ -106,9 +108,10 @@ describe('a visit', () => {
 test('a changed example is a copy with a name of its own', async () => {
   const { page, close } = await open(browser, `${inject('origin')}bench/`, { viewport: desktop });
   await page.locator('.side.mine').scrollIntoViewIfNeeded();
-  await page.waitForFunction(() => !document.querySelector('.side.mine astro-island[ssr]'));
-  await page.locator('.each summary').first().click();
-  await type(page.getByLabel('Gauge of string 1', { exact: true }).first(), '11');
+  await page.waitForFunction(
+    () => !document.querySelector('.side.mine astro-island[ssr]:has(.body)'),
+  );
+  await type(page.getByLabel('Gauge of your string 1', { exact: true }), '11');
   await expect.poll(() => called(page)).toBe('My Redshank');
   const names = await shown(page).locator('option').allInnerTexts();
   expect(new Set(names).size).toBe(names.length);

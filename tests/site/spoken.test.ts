@@ -18,6 +18,7 @@ import {
   formatNote,
 } from '../../src/instrument/format.ts';
 import { planOf } from '../../src/instrument/plan.ts';
+import type { State } from '../../src/instrument/schema.ts';
 import { sets } from '../../src/instrument/sets.ts';
 import { initialState } from '../../src/instrument/workshop.ts';
 import { browser } from './browser.ts';
@@ -39,7 +40,7 @@ const { mine, units } = initialState;
 const length = (metres: number) => formatLength(metres, units);
 
 test('describing an instrument', async () => {
-  const { reader, close } = await reading('bench/', '#right');
+  const { reader, close } = await reading('bench/', '.side.mine figcaption');
   await reader.press('Tab');
   await reader.write('Stilt');
   await reader.press('Tab');
@@ -121,9 +122,9 @@ test('reading a figure', async () => {
 });
 
 test('getting a sheet', async () => {
-  const { reader, page, close } = await reading('bench/', '.sheet-place');
+  const { reader, page, close } = await reading('bench/', '.side.other');
   await page.context().grantPermissions(['clipboard-read', 'clipboard-write']);
-  for (const key of ['Tab', 'Enter', 'Tab']) await reader.press(key);
+  for (const key of ['Tab', 'ArrowLeft', 'Tab']) await reader.press(key);
   await reader.write('a thick one');
   for (const key of ['Enter', 'Escape']) await reader.press(key);
   await reader.from('.hand-over');
@@ -135,20 +136,21 @@ test('getting a sheet', async () => {
   const lighter = stepGauge(picked, -1);
   const stepped = { ...initialState, other: withPick(initialState.other, 0, lighter) };
   const [first] = planOf(stepped).strings;
-  const brought = [
-    formatGauge(lighter),
-    formatForce(first?.pull?.tension ?? 0, units),
-    formatDifference(first?.difference ?? 0),
-    feltText(stepped, 0),
-  ].join(', ');
+  const brought = (state: State): string => {
+    const [string] = planOf(state).strings;
+    return [
+      string?.pull ? formatGauge(string.pull.gauge) : '',
+      formatForce(string?.pull?.tension ?? 0, units),
+      formatDifference(string?.difference ?? 0),
+      feltText(state, 0),
+    ].join(', ');
+  };
   const refused = 'Type a gauge in thousandths, such as 10, .010 or 46w, or in mm.';
   expect(reader.heard).toEqual(
     lines(
-      '(Stringing sheet)',
-      'Tab: Gauge of string 1, a step lighter, button',
-      'Enter: Gauge of string 1, a step lighter, button',
+      `Tab: String 1, ${formatNote(first?.note ?? '')}, slider, ${brought(initialState)}`,
+      `ArrowLeft: String 1, ${formatNote(first?.note ?? '')}, slider, ${brought(stepped)}`,
       `  “${sheetVerdict(stepped)}”`,
-      `  “${brought}”`,
       `Tab: Gauge of string 1, textbox, ${formatGauge(lighter)}`,
       `Enter: Gauge of string 1, textbox, a thick one, invalid entry, ${refused}`,
       `  “${refused}”`,

@@ -4,7 +4,13 @@ import { describe, expect, test } from 'vitest';
 
 import Aim from '../../../src/figures/bench/Aim.svelte';
 import Necks from '../../../src/figures/bench/Necks.svelte';
-import Sheet from '../../../src/figures/bench/Sheet.svelte';
+import NewStrings from '../../../src/figures/bench/strings/NewStrings.svelte';
+import MyStrings from '../../../src/figures/bench/strings/MyStrings.svelte';
+import BendTable from '../../../src/figures/bench/BendTable.svelte';
+import SheetTable from '../../../src/figures/bench/SheetTable.svelte';
+import SheetTop from '../../../src/figures/bench/SheetTop.svelte';
+import { neckOf } from '../../../src/figures/kit/neck.ts';
+import { drawnThickness } from '../../../src/figures/kit/strings.ts';
 import {
   forceNumber,
   formatDifference,
@@ -18,9 +24,10 @@ import {
 import { pullOf, pullsOf, totalPull } from '../../../src/instrument/pulls.ts';
 import { pushedTo } from '../../../src/instrument/pushed.ts';
 import type { Gauge, State } from '../../../src/instrument/schema.ts';
-import { asTarget } from '../../../src/instrument/workshop.ts';
+import { moreInstrument } from '../../../src/instrument/more-instruments.ts';
+import { asTarget, initialState } from '../../../src/instrument/workshop.ts';
 import { FELT_LOW, stringScale } from '../../../src/physics/index.ts';
-import { all, attribute, drawnWith, marks, only, textOf } from './drawn.ts';
+import { all, attribute, drawnWith, hasClass, marks, only, textOf } from './drawn.ts';
 import { fieldsOf, knobsOf, sheetOf } from './sheet.ts';
 import { stateOf, three, withUnits } from './states.ts';
 
@@ -31,6 +38,13 @@ const bench = (id: string, more: Partial<State> = {}): State => {
   const scale = { treble: treble * LONGER, bass: bass * LONGER };
   return { ...state, other: { ...asTarget(state.mine), name: 'Twin', scale }, ...more };
 };
+/** One of the workshop's others, to be strung like itself */
+const stateWith = (id: string): State => {
+  const mine = moreInstrument(id);
+  return { ...initialState, mine, other: asTarget(mine) };
+};
+const bendsIn = (state: State) =>
+  drawnWith(state, BendTable, { bend: state.bend, onchange: () => undefined });
 const cells = (row: Element) => all(row, (e) => e.tagName === 'td');
 /** The cell of a row that stands under a heading. */
 function under(table: Element, heading: string, row: Element): Element | undefined {
@@ -42,12 +56,14 @@ const said = (cell: Element | undefined): string => (cell ? textOf(cell).trim() 
 describe.each(three)('%s', (id) => {
   const state = bench(id, { bend: { fret: 7, rise: 100, shown: true } });
   const { mine, other } = state;
-  const found = drawnWith(state, Sheet);
-  const [table, bends] = all(found.root, (e) => e.tagName === 'table');
+  const found = drawnWith(state, SheetTable);
+  const [table] = all(found.root, (e) => e.tagName === 'table');
+  const [bends] = all(bendsIn(state).root, (e) => e.tagName === 'table');
   const bodyOf = (of: Element | undefined): Element[] =>
     of ? all(only(all(of, (e) => e.tagName === 'tbody')), (e) => e.tagName === 'tr') : [];
   const own = pullsOf(mine);
-  const fields = fieldsOf(found);
+  const set = drawnWith(state, NewStrings);
+  const fields = fieldsOf(set);
   const picks = mine.strings.map((string, i): Gauge => {
     const text = fields[`Gauge of string ${i + 1}`] ?? '';
     return {
@@ -72,7 +88,8 @@ describe.each(three)('%s', (id) => {
       const [pull, before, left] = [strung[i], own[i], on(own[i]?.gauge ?? (picks[0] as Gauge), i)];
       if (!pull || !before) throw new Error('no such string');
       expect(textOf(only(all(row, (e) => e.tagName === 'th')))).toContain(formatNote(before.note));
-      const [number, aim, difference, strip, strength] = [
+      const [gauge, number, aim, difference, strip, strength] = [
+        'Gauge',
         'Pull',
         'Aim',
         'Difference',
@@ -85,6 +102,7 @@ describe.each(three)('%s', (id) => {
         forceNumber(before.tension, 'in-lb'),
         formatDifference(off),
       ]);
+      expect(said(gauge)).toMatch(new RegExp(`^${formatGauge(pull.gauge)}( |$)`));
       expect(said(strength)).toContain(formatShare(pull.share ?? NaN));
       // Its ring and its dot, in the scale of the band.
       const svg = strip && only(all(strip, (e) => e.tagName === 'svg'));
@@ -156,7 +174,7 @@ describe.each(three)('%s', (id) => {
       ...other,
       strings: other.strings.map((s, i) => (i === 0 ? { ...s, pick: own[0]?.gauge } : s)),
     } as State['other'];
-    const at = drawnWith({ ...state, other: pinned }, Sheet);
+    const at = drawnWith({ ...state, other: pinned }, NewStrings);
     expect(fieldsOf(at)['Gauge of string 1']).toBe(
       formatGauge(own[0]?.gauge ?? (picks[0] as Gauge)),
     );
@@ -165,7 +183,69 @@ describe.each(three)('%s', (id) => {
     );
     expect(names).toContain('Gauge of string 1, a step lighter');
     expect(names).toContain('Gauge of string 1, a step heavier');
-    expect(names).toContain('back to the pick');
+    expect(names).toContain('back to the pick, string 1');
+    expect(names).not.toContain('back to the pick, string 2');
+    const number = (difference: number): string => formatDifference(difference);
+    const back = on(own[0]?.gauge ?? (picks[0] as Gauge), 0);
+    const [first] = all(at.root, (e) => attribute(e, 'role') === 'slider');
+    expect(first && attribute(first, 'ariaValueText')).toContain(
+      number(back.tension / (own[0]?.tension ?? NaN) - 1),
+    );
+  });
+
+  test('on the two necks each string lies as thick as it is drawn everywhere, wound ones with their wrap', () => {
+    const drawnOn = (neck: typeof set) =>
+      all(neck.root, (e) => hasClass(e, 'plain') || hasClass(e, 'wound')).map((bar) => [
+        Number(attribute(bar, 'height')),
+        hasClass(bar, 'wound'),
+      ]);
+    const asDrawn = (gauges: readonly Gauge[]) =>
+      gauges.map(({ gauge, kind }) => [
+        expect.closeTo(drawnThickness(gauge) * 1.4, 6),
+        kind === 'wound',
+      ]);
+    expect(drawnOn(set)).toEqual(asDrawn(picks));
+    expect(drawnOn(drawnWith(state, MyStrings))).toEqual(asDrawn(mine.strings));
+  });
+
+  test('each string runs from its own nut to its own saddle, and frets lie where the neck has them', () => {
+    const neck = neckOf(mine, 17);
+    const from = Math.min(neck.nut.treble, neck.nut.bass);
+    const whole = Math.max(...neck.strings.map(({ saddle }) => saddle)) - from;
+    const at = (along: number) => expect.closeTo((100 * (along - from)) / whole, 1) as number;
+    const found = drawnWith(state, MyStrings);
+    const bars = all(found.root, (e) => hasClass(e, 'plain') || hasClass(e, 'wound'));
+    expect(
+      bars.map((bar) => {
+        const x = Number.parseFloat(attribute(bar, 'x'));
+        return [x, x + Number.parseFloat(attribute(bar, 'width'))];
+      }),
+    ).toEqual(neck.strings.map(({ nut, saddle }) => [at(nut), at(saddle)]));
+    // The middle of a fret lies between where it crosses the first and the last string.
+    const middles = marks(found.root, 'line.fret').map(
+      (fret) =>
+        (Number.parseFloat(attribute(fret, 'x1')) + Number.parseFloat(attribute(fret, 'x2'))) / 2,
+    );
+    expect(middles).toEqual(neck.frets.map(({ treble, bass }) => at((treble + bass) / 2)));
+  });
+
+  test('beside each string its ring and its dot lie in one band', () => {
+    const band = only(marks(set.root, 'rect.inner'));
+    const left = Number.parseFloat(attribute(band, 'x'));
+    const wide = Number.parseFloat(attribute(band, 'width'));
+    expect(left + wide / 2).toBeCloseTo(50, 2);
+    const unit = wide / 2 / FELT_LOW;
+    const ways = marks(set.root, 'line.way');
+    expect(ways).toHaveLength(own.length);
+    ways.forEach((way, i) => {
+      const [pull, before] = [strung[i], own[i]];
+      const old = on(own[i]?.gauge ?? (picks[0] as Gauge), i);
+      if (!pull || !before) throw new Error('no such string');
+      const held = (value: number): number => Math.max(-0.26, Math.min(0.26, value));
+      const at = (name: string): number => Number.parseFloat(attribute(way, name));
+      expect((at('x2') - 50) / unit).toBeCloseTo(held(pull.tension / before.tension - 1), 3);
+      expect((at('x1') - 50) / unit).toBeCloseTo(held(old.tension / before.tension - 1), 3);
+    });
   });
 
   test('both necks begin at one nut line and end at their scales', () => {
@@ -192,14 +272,16 @@ describe.each(three)('%s', (id) => {
 });
 
 test('the sheet’s head and columns are in the reader’s units', () => {
-  const found = drawnWith(withUnits(bench('avocet'), 'mm-N'), Sheet);
-  const heads = all(found.root, (e) => e.tagName === 'th' && attribute(e, 'scope') === 'col').map(
-    (e) => textOf(e).trim(),
-  );
+  const state = withUnits(bench('avocet'), 'mm-N');
+  const heads = [drawnWith(state, SheetTable), bendsIn(state)]
+    .flatMap(({ root }) => all(root, (e) => e.tagName === 'th' && attribute(e, 'scope') === 'col'))
+    .map((e) => textOf(e).trim());
   expect(heads).toContain('Pull, N');
   expect(heads).toContain('Travel, mm');
   const { treble, bass } = bench('avocet').other.scale;
-  const facts = all(found.root, (e) => e.tagName === 'dd').map((e) => textOf(e).trim());
+  const facts = all(drawnWith(state, SheetTop, { rows: '' }).root, (e) => e.tagName === 'dd').map(
+    (e) => textOf(e).trim(),
+  );
   expect(facts).toContain(`${formatLength(treble, 'mm-N')} to ${formatLength(bass, 'mm-N')}`);
   expect(facts).toContain('Avocet, 647.7\u00a0mm');
 });
@@ -207,10 +289,27 @@ test('the sheet’s head and columns are in the reader’s units', () => {
 test('the aim asks for a share of the own pull, by its name', () => {
   const state = bench('godwit', { aim: { ...stateOf('godwit').aim, factor: 0.9 } });
   expect(fieldsOf(drawnWith(state, Aim)).at).toBe('90 %');
-  const [table] = all(drawnWith(state, Sheet).root, (e) => e.tagName === 'table');
+  const [table] = all(drawnWith(state, SheetTable).root, (e) => e.tagName === 'table');
   const [first] = table ? all(table, (e) => e.tagName === 'tr').slice(1) : [];
   const own = pullsOf(state.mine)[0];
   expect(said(table && first && under(table, 'Aim', first))).toBe(
     forceNumber((own?.tension ?? NaN) * 0.9, 'in-lb'),
   );
+});
+
+test('a short string begins at a nut of its own, courses are tied together, and no board without frets has any', () => {
+  const five = drawnWith(stateWith('plover'), MyStrings);
+  expect(marks(five.root, 'rect.nut')).toHaveLength(1);
+  const bars = all(five.root, (e) => hasClass(e, 'plain') || hasClass(e, 'wound'));
+  const begins = bars.map((bar) => Number.parseFloat(attribute(bar, 'x')));
+  // The fifth fret lies a quarter of the way along.
+  expect(begins).toEqual([0, 0, 0, 0, expect.closeTo(100 * (1 - 2 ** (-5 / 12)), 1)]);
+  const paired = drawnWith(stateWith('knot'), NewStrings);
+  const rows = all(paired.root, (e) => e.tagName === 'li');
+  expect(rows.map((row) => hasClass(row, 'joined'))).toEqual(rows.map((_, i) => i % 2 === 1));
+  const [first] = all(paired.root, (e) => attribute(e, 'role') === 'slider');
+  expect(first && attribute(first, 'ariaLabel')).toBe('String 1, course 1, E5');
+  const violin = drawnWith(stateWith('phalarope'), MyStrings);
+  expect(marks(violin.root, 'line.fret')).toHaveLength(0);
+  expect(marks(violin.root, 'circle.dot')).toHaveLength(0);
 });

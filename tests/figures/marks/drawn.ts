@@ -14,7 +14,7 @@ export interface Drawn {
 }
 
 /** A figure as a page shows it whose instrument, trial and units are this state's. */
-export function drawnWith(state: State, figure: Component, props: object = {}): Drawn {
+export function drawnWith(state: State, figure: Component<never>, props: object = {}): Drawn {
   const { state: shown, settled } = held;
   try {
     held.state = held.settled = state;
@@ -26,8 +26,8 @@ export function drawnWith(state: State, figure: Component, props: object = {}): 
 }
 
 /** A part of a figure that is given all it draws. */
-export function drawn(part: Component, props: object): Drawn {
-  const html = render(part, { props }).body;
+export function drawn(part: Component<never>, props: object): Drawn {
+  const html = render(part as Component, { props }).body;
   return { html, root: fromHtml(html, { fragment: true, space: 'html' }) };
 }
 
