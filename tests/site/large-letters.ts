@@ -23,29 +23,38 @@ export const drawnBelow = (page: Page, least: number, within = 'main') =>
   );
 
 /**
- * The page, which is open already, with its letters at so many per cent: what scrolls it sideways, which words are cut, which
+ * The page, which is open already, with its letters at so many per cent each: what scrolls it sideways, which words are cut, which
  * controls lie over one another that don't at the usual size, and which drawings are not said in words beside them.
  */
 export async function withLetters(
   page: Page,
   size: { width: number; height: number },
-  percent: number,
+  percents: readonly number[],
 ) {
   await page.setViewportSize(size);
   const usual = await crowded(page);
-  await page.evaluate(async (share) => {
-    document.documentElement.style.fontSize = `${share}%`;
-    // The words of drawings come with a script of their own.
-    const drawn = document.querySelector(
-      'main :is(.figure-body, .drawing, figure) svg[role="img"][aria-label]',
-    );
-    for (let i = 0; i < 100 && drawn && !document.querySelector('.in-words'); i += 1)
-      await new Promise((done) => setTimeout(done, 20));
-    await new Promise((done) => setTimeout(done, 50));
-  }, percent);
-  const wide = await sideways(page);
-  const { cut, over } = await crowded(page);
-  const unsaid = await page.evaluate(() => {
+  const found: Record<string, object> = {};
+  for (const percent of percents) {
+    await page.evaluate((share) => {
+      document.documentElement.style.fontSize = `${share}%`;
+    }, percent);
+    const unsaid = await page.evaluate(drawnUnsaid);
+    const wide = await sideways(page);
+    const { cut, over } = await crowded(page);
+    found[`${size.width} px, ${percent} %`] = {
+      ...wide,
+      cut: cut.filter((each) => !usual.cut.includes(each)),
+      over: over.filter((each) => !usual.over.includes(each)),
+      unsaid,
+    };
+  }
+  await page.evaluate(() => document.documentElement.style.removeProperty('font-size'));
+  return found;
+}
+
+/** Runs in the page: the drawings that are not said in words, once the script that says them has had its time. */
+async function drawnUnsaid(): Promise<string[]> {
+  const unsaid = () => {
     const said = [...document.querySelectorAll<HTMLElement>('.in-words')]
       .map((each) => each.innerText)
       .join(' ');
@@ -53,14 +62,11 @@ export async function withLetters(
       .filter((each) => each.checkVisibility())
       .map((each) => each.getAttribute('aria-label')?.trim() ?? '')
       .filter((label) => !said.includes(label.slice(0, 30)));
-  });
-  await page.evaluate(() => document.documentElement.style.removeProperty('font-size'));
-  return {
-    ...wide,
-    cut: cut.filter((each) => !usual.cut.includes(each)),
-    over: over.filter((each) => !usual.over.includes(each)),
-    unsaid,
   };
+  await new Promise((done) => setTimeout(done, 50));
+  for (let i = 0; i < 150 && unsaid().length; i += 1)
+    await new Promise((done) => setTimeout(done, 20));
+  return unsaid();
 }
 
 /** Words that are cut off, and controls that lie over one another. */
@@ -72,13 +78,13 @@ const crowded = (page: Page) =>
     const nameOf = (each: Element) =>
       (each.getAttribute('aria-label') ?? each.textContent).trim().slice(0, 40);
     const isCut = (each: Element) => {
+      const wide = each.scrollWidth > each.clientWidth + 1;
+      const high = each.scrollHeight > each.clientHeight + 2;
+      // Few hold more than they show, and how something is styled takes long to ask.
+      if ((!wide && !high) || each.clientWidth <= 3) return false;
       const { overflowX, overflowY } = getComputedStyle(each);
       const hides = (overflow: string) => overflow === 'hidden' || overflow === 'clip';
-      return (
-        each.clientWidth > 3 &&
-        ((hides(overflowX) && each.scrollWidth > each.clientWidth + 1) ||
-          (hides(overflowY) && each.scrollHeight > each.clientHeight + 2))
-      );
+      return (wide && hides(overflowX)) || (high && hides(overflowY));
     };
     /** Where it can be seen: what has been moved out of a list that scrolls by itself can't. */
     const shownOf = (each: Element) => {
@@ -99,9 +105,9 @@ const crowded = (page: Page) =>
         }))
         .filter((box) => box.right - box.left > 2 && box.bottom - box.top > 2);
     };
-    const cut = [...document.querySelectorAll('main *, header *')]
+    const cut = [...document.querySelectorAll(':is(main, header) :not(svg, svg *, .katex *)')]
       // A drawing that shows half of a neck cuts it on purpose.
-      .filter((each) => !each.matches('.window, svg, svg *') && isSeen(each) && isCut(each))
+      .filter((each) => isCut(each) && !each.matches('.window') && isSeen(each))
       .map((each) => `${each.tagName} ${each.className} ${nameOf(each)}`);
 
     const controls = [...document.querySelectorAll('main, header, [role="region"]')].flatMap(
