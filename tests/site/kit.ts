@@ -9,6 +9,7 @@ import {
 } from 'playwright-core';
 
 import { findBrowser } from '../../.tools/browser.mjs';
+import { standIn } from './stand-in.ts';
 
 export const phone = { width: 390, height: 844 };
 export const narrowPhone = { width: 360, height: 640 };
@@ -62,8 +63,8 @@ export interface View {
   before?: () => void;
   /** Holds back what comes from addresses like this, in ms. */
   late?: { what: RegExp; by: number };
-  /** Styles that are added to the end of each of the site's sheets. */
-  sheet?: string;
+  /** A face of the device that is so wide, in per cent, stands in for the site's own. */
+  standIn?: number;
   /** Device pixels for each CSS pixel. */
   density?: number;
 }
@@ -117,12 +118,8 @@ export async function open(browser: Browser, url: string, view: View = {}): Prom
     if (response.status() >= 400) visit.problems.push(`${response.status()}: ${response.url()}`);
   });
   if (view.before) await page.addInitScript(view.before);
-  const { late, sheet } = view;
-  if (sheet)
-    await page.route(/\.css$/, async (route) => {
-      const answer = await route.fetch();
-      await route.fulfill({ response: answer, body: `${await answer.text()}\n${sheet}` });
-    });
+  const { late } = view;
+  if (view.standIn) await standIn(page, view.standIn);
   if (late)
     await page.route(late.what, async (route) => {
       await new Promise((done) => setTimeout(done, late.by));
