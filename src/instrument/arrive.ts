@@ -31,13 +31,18 @@ function whenReady(text: string, then: () => void): void | Promise<void> {
   return import('./own-picks.ts').then(() => (hasMore = true)).then(then, () => undefined);
 }
 
-/** Takes up what the device remembers, unless the reader was quicker. */
+/** Takes up what the device remembers. Where the reader was quicker, it is what undo comes back to. */
 export function readMemory(held: Page, remembered: string): void | Promise<void> {
-  return whenReady(remembered, () => takeMemory(held, remembered));
+  const id = recall('own-id');
+  const past = pastOf(recall('undo'));
+  return whenReady(remembered, () => {
+    if (held.settled === initialState) return takeMemory(held, remembered);
+    readPast(held, [...past, { text: remembered, ...(id !== undefined && { id }) }]);
+    bookkeep(held, false, false);
+  });
 }
 
 function takeMemory(held: Page, remembered: string): void {
-  if (held.state !== initialState) return;
   const { state } = decode(remembered, initialState);
   if (!state) {
     held.notice =
@@ -45,7 +50,10 @@ function takeMemory(held: Page, remembered: string): void {
     return;
   }
   held.begun = true;
-  held.own = held.state = held.settled = untried(state);
+  const { state: shown } = held;
+  held.own = held.settled = untried(state);
+  // A drag may have begun meanwhile.
+  held.state = shown === initialState ? held.own : rebased(shown, initialState, held.own);
   identify(held);
   readPast(held);
   listen(held);
@@ -71,18 +79,30 @@ function refill(held: Page): void {
   );
 }
 
+/** Steps back that are remembered, until what reads them is there; what the page held before is replaced by them. */
+let waiting: { readonly list: readonly Past[]; readonly before: readonly Step[] } | undefined;
+
+/** What was done since the remembered steps were asked for: it comes after them. */
+const doneSince = ({ past }: Page): readonly Step[] =>
+  past.filter((step) => !waiting?.before.includes(step));
+
 /** The steps back that are remembered: those that changed the reader's own. */
-export function readPast(held: Page): void {
-  const text = recall('undo') ?? '[]';
-  void whenReady(text, () => takePast(held, text));
+function readPast(held: Page, list = pastOf(recall('undo')), before: readonly Step[] = []): void {
+  const asked = (waiting = { list, before });
+  void whenReady(list.map(({ text }) => text).join(), () => {
+    // Another window may have changed them once more.
+    if (waiting !== asked) return;
+    held.past = [...list.map((past) => stepOf(held, past)), ...doneSince(held)];
+    waiting = undefined;
+  });
 }
 
-function takePast(held: Page, text: string): void {
+function pastOf(text = '[]'): readonly Past[] {
   try {
     const list: unknown = JSON.parse(text);
-    held.past = Array.isArray(list) ? list.filter(isPast).map((past) => stepOf(held, past)) : [];
+    return Array.isArray(list) ? list.filter(isPast) : [];
   } catch {
-    held.past = [];
+    return [];
   }
 }
 
@@ -129,9 +149,10 @@ export function bookkeep(held: Page, isNew: boolean, undone: boolean): void {
   }
   if (current === undefined) forget('own-id');
   else remember('own-id', current);
-  const steps = held.past.flatMap(({ own }) => own ?? []).slice(-MOST_REMEMBERED);
+  const steps = doneSince(held).flatMap(({ own }) => own ?? []);
   const texts = steps.map((own) => ({ text: encode(own), id: ids.get(own.mine) }));
-  remember('undo', JSON.stringify(texts));
+  const past = [...(waiting?.list ?? []), ...texts].slice(-MOST_REMEMBERED);
+  remember('undo', JSON.stringify(past));
   if (undone && before !== undefined && before !== current && made.has(before))
     void putAway(before);
   if (current !== undefined) shelve(held, current, mine);
@@ -175,7 +196,7 @@ function listen(held: Page): void {
   listens = true;
   whenRemembered((name, text) => {
     if (name === 'state') followOtherWindow(held, text);
-    if (name === 'undo' && !held.visiting) readPast(held);
+    if (name === 'undo' && !held.visiting) readPast(held, undefined, held.past);
   });
   // What stands in a field when the page is left is entered as if the reader had left the field.
   // It comes before what else is done then: what the field brings is to be kept too.

@@ -1,7 +1,8 @@
-import { describe, expect, it } from 'vitest';
+import { describe, expect, it, vi } from 'vitest';
 
 import { encode } from '../../src/instrument/link.ts';
 import type { State } from '../../src/instrument/schema.ts';
+import { recall, remember } from '../../src/instrument/storage.ts';
 import { initialState } from '../../src/instrument/workshop.ts';
 import {
   first,
@@ -140,5 +141,110 @@ describe('another window', () => {
     expect(store.state.mine.name).toBe('Knot');
     await leaveVisit();
     expect(encode(store.state)).toBe(encode(second));
+  });
+});
+
+describe('what a reader does before all that was remembered is read', () => {
+  /** Weighed by the reader: what reads such a string comes as a part of its own. */
+  const weighed: State = {
+    ...first,
+    mine: {
+      ...first.mine,
+      strings: first.mine.strings.map((string, i) =>
+        i === 3 ? { ...string, unitWeight: 0.0033 } : string,
+      ),
+    },
+  };
+  const picks = '../../src/instrument/own-picks.ts';
+
+  /** The next page, on which that part is on its way until it is let through. */
+  async function nextSlowly(): Promise<() => Promise<void>> {
+    let letThrough = (): void => undefined;
+    const held = new Promise<void>((done) => (letThrough = done));
+    vi.doMock(picks, async (original) => {
+      await held;
+      return original();
+    });
+    await loadNext();
+    return async () => {
+      letThrough();
+      await read();
+      vi.doUnmock(picks);
+    };
+  }
+  /** The reader's own that undo comes back to, one after the other. */
+  function back(): string[] {
+    const found: string[] = [];
+    while (store.canUndo) {
+      store.undo();
+      found.push(encode(store.state));
+    }
+    return found;
+  }
+  /** Long enough for all that waits for nothing from the network */
+  const settle = () => new Promise((done) => setTimeout(done, 20));
+
+  async function before(last: State): Promise<void> {
+    await import('../../src/instrument/own-picks.ts');
+    await store.open();
+    for (const each of [weighed, last]) store.change(each);
+    await read();
+  }
+
+  it('comes after the steps that are remembered, which are not lost', async () => {
+    await before(second);
+    const letThrough = await nextSlowly();
+    await store.open();
+    store.change(third);
+    await settle();
+    await letThrough();
+    expect(back()).toEqual([second, weighed, initialState].map(encode));
+  });
+
+  it('leaves them to the next page, where this one is left too soon', async () => {
+    await before(second);
+    const letThrough = await nextSlowly();
+    await store.open();
+    store.change(third);
+    await settle();
+    const left = recall('undo') ?? '';
+    await letThrough();
+    remember('undo', left);
+    await loadNext();
+    await store.open();
+    await read();
+    expect(encode(store.state)).toBe(encode(third));
+    expect(back()).toEqual([second, weighed, initialState].map(encode));
+  });
+
+  it('takes nothing from the remembered instrument itself', async () => {
+    await before(weighed);
+    const letThrough = await nextSlowly();
+    const opened = store.open();
+    await settle();
+    store.change(third);
+    await settle();
+    await letThrough();
+    await opened;
+    expect(encode(store.state)).toBe(encode(third));
+    expect(back()).toContain(encode(weighed));
+    store.redo();
+    await loadNext();
+    await store.open();
+    await read();
+    expect([encode(store.state), ...back()]).toContain(encode(weighed));
+  });
+
+  it('goes on, where it is a drag, from the remembered instrument', async () => {
+    await before(weighed);
+    const letThrough = await nextSlowly();
+    const opened = store.open();
+    await settle();
+    store.set(trying(store.state, 0.7));
+    await letThrough();
+    await opened;
+    store.commit();
+    expect(store.state.trial.length).toBe(0.7);
+    expect(store.own.mine).toEqual(weighed.mine);
   });
 });
