@@ -7,6 +7,7 @@ import {
   strengthShare,
   stringScale,
   tension,
+  thins,
   type Construction,
   type Strain,
 } from '../physics/index.ts';
@@ -98,9 +99,12 @@ export function pullsOf(instrument: Instrument, lengthRatio = 1): readonly Pull[
 export function tensionsOf(instrument: Instrument): (lengthRatio: number) => readonly number[] {
   const own = pullsOf(instrument);
   return (lengthRatio) =>
-    own.map(({ construction, frequency, speakingLength: ownLength }) => {
-      const speakingLength = ownLength * lengthRatio;
-      const linearDensity = densityAtPitch({ construction, speakingLength, frequency });
+    own.map(({ construction, frequency, ...at }) => {
+      const speakingLength = at.speakingLength * lengthRatio;
+      // Only what thins on its way to pitch weighs anything else at another length.
+      const linearDensity = thins(construction)
+        ? densityAtPitch({ construction, speakingLength, frequency })
+        : at.linearDensity;
       return tension({ speakingLength, frequency, linearDensity });
     });
 }

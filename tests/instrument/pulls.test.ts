@@ -1,7 +1,7 @@
 import { expect, it } from 'vitest';
 
 import { constructionOf } from '../../src/instrument/drawer.ts';
-import { lengthOf, pullOf, pullsOf, totalPull } from '../../src/instrument/pulls.ts';
+import { lengthOf, pullOf, pullsOf, tensionsOf, totalPull } from '../../src/instrument/pulls.ts';
 import { workshop, workshopInstrument } from '../../src/instrument/workshop.ts';
 import { densityAtPitch, noteFrequency, tension } from '../../src/physics/index.ts';
 
@@ -30,6 +30,14 @@ it('grows with the square of the length ratio', () => {
   pullsOf(godwit, 0.5).forEach((pull, i) => {
     expect(pull.tension / (own[i]?.tension ?? NaN)).toBeCloseTo(0.25, 12);
   });
+});
+
+it('draws at every length what it tells, of strings that thin on their way to pitch too', () => {
+  for (const instrument of workshop) {
+    const drawn = tensionsOf(instrument);
+    for (const ratio of [0.7, 1, 1.12])
+      expect(drawn(ratio)).toEqual(pullsOf(instrument, ratio).map(({ tension }) => tension));
+  }
 });
 
 it('lays the lengths of a multi-scale evenly from treble to bass', () => {
