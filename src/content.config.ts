@@ -2,16 +2,24 @@ import { defineCollection } from 'astro:content';
 import { glob } from 'astro/loaders';
 import { z } from 'astro/zod';
 
-/** The chapters: content/course/NN-name.mdx, in the order of their number. */
-const course = defineCollection({
-  loader: glob({
+/** A folder's files NN-name.mdx, which stand in the order of their number and go by their name. */
+const numbered = (base: string) =>
+  glob({
     pattern: '*.mdx',
-    base: './content/course',
+    base,
     generateId: ({ entry }) => entry.replace(/^\d+-/, '').replace(/\.mdx$/, ''),
-  }),
+  });
+
+const headed = {
+  title: z.string(),
+  number: z.number().int().positive(),
+};
+
+/** The chapters. */
+const course = defineCollection({
+  loader: numbered('./content/course'),
   schema: z.object({
-    title: z.string(),
-    number: z.number().int().positive(),
+    ...headed,
     part: z.string(),
     /** the opening line: what the chapter answers */
     question: z.string(),
@@ -26,16 +34,11 @@ const course = defineCollection({
   }),
 });
 
-/** The labs: content/labs/NN-name.mdx, in the order of their number. */
+/** The labs. */
 const labs = defineCollection({
-  loader: glob({
-    pattern: '*.mdx',
-    base: './content/labs',
-    generateId: ({ entry }) => entry.replace(/^\d+-/, '').replace(/\.mdx$/, ''),
-  }),
+  loader: numbered('./content/labs'),
   schema: z.object({
-    title: z.string(),
-    number: z.number().int().positive(),
+    ...headed,
     /** the drawing of its set-up */
     part: z.string(),
     /** what you'll find out */

@@ -11,6 +11,7 @@ import { moving } from '../../src/instrument/moving.svelte.ts';
 import { held, store } from '../../src/instrument/store.svelte.ts';
 import { initialState, workshopInstrument } from '../../src/instrument/workshop.ts';
 import type { State } from '../../src/instrument/schema.ts';
+import { figuresAmong } from './found.ts';
 import { furnish, key, keyUp, pointer, release, seen } from './hand.ts';
 
 // The largest drawings take seconds on a busy machine.
@@ -24,12 +25,7 @@ const sources = import.meta.glob<string>(
   '../../src/figures/{pull,feel,choosing,consequences,bench}/**/*.svelte',
   { eager: true, query: '?raw', import: 'default' },
 );
-const figures = Object.entries(modules)
-  .filter(([path]) => sources[path]?.includes('useFigure()'))
-  .map(
-    ([path, { default: figure }]) =>
-      [path.split('/').at(-1)?.replace('.svelte', '') ?? '', figure] as const,
-  );
+const figures = figuresAmong(modules, sources);
 
 /** Figures whose only controls are fields and buttons. */
 const without: ReadonlySet<string> = new Set([

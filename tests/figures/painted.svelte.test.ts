@@ -9,6 +9,7 @@ import { afterEach, beforeEach, expect, test } from 'vitest';
 import { moving } from '../../src/instrument/moving.svelte.ts';
 import { held, store } from '../../src/instrument/store.svelte.ts';
 import { initialState, workshopInstrument } from '../../src/instrument/workshop.ts';
+import { figuresAmong } from './found.ts';
 import { furnish, key, pointer, seen } from './hand.ts';
 
 const modules = import.meta.glob<{ default: Component }>(
@@ -19,12 +20,7 @@ const sources = import.meta.glob<string>(
   '../../src/figures/{pull,feel,choosing,consequences,bench}/**/*.svelte',
   { eager: true, query: '?raw', import: 'default' },
 );
-const figures = Object.entries(modules)
-  .filter(([path]) => /useFigure\(\)[^]*\bpainted\b/.test(sources[path] ?? ''))
-  .map(
-    ([path, { default: figure }]) =>
-      [path.split('/').at(-1)?.replace('.svelte', '') ?? '', figure] as const,
-  );
+const figures = figuresAmong(modules, sources, 'painted');
 
 let mounted: ReturnType<typeof mount> | undefined;
 beforeEach(() => {

@@ -7,6 +7,7 @@ import { describe, expect, test } from 'vitest';
 
 import { initialState } from '../../../src/instrument/workshop.ts';
 import { moreInstruments, moreInstrument } from '../../../src/instrument/more-instruments.ts';
+import { figuresAmong } from '../found.ts';
 import { all, attribute, drawnWith, numberOf } from './drawn.ts';
 
 const modules = import.meta.glob<{ default: Component }>(
@@ -17,12 +18,7 @@ const sources = import.meta.glob<string>(
   '../../../src/figures/{pull,feel,choosing,consequences}/*/*.svelte',
   { eager: true, query: '?raw', import: 'default' },
 );
-const figures = Object.entries(modules)
-  .filter(([path]) => sources[path]?.includes('useFigure()'))
-  .map(
-    ([path, { default: figure }]) =>
-      [path.split('/').at(-1)?.replace('.svelte', '') ?? '', figure] as const,
-  );
+const figures = figuresAmong(modules, sources);
 
 const broken = /\b(?:NaN|undefined|Infinity|null)\b|\[object/;
 

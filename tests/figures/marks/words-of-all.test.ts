@@ -5,6 +5,7 @@ import { describe, expect, test } from 'vitest';
 
 import { initialState, workshopInstrument } from '../../../src/instrument/workshop.ts';
 import type { Units } from '../../../src/instrument/schema.ts';
+import { figuresAmong } from '../found.ts';
 import { all, attribute, drawnWith, numberOf, textOf, type Drawn } from './drawn.ts';
 
 const modules = import.meta.glob<{ default: Component }>(
@@ -15,12 +16,7 @@ const sources = import.meta.glob<string>(
   '../../../src/figures/{pull,feel,choosing,consequences}/*/*.svelte',
   { eager: true, query: '?raw', import: 'default' },
 );
-const figures = Object.entries(modules)
-  .filter(([path]) => sources[path]?.includes('useFigure()'))
-  .map(
-    ([path, { default: figure }]) =>
-      [path.split('/').at(-1)?.replace('.svelte', '') ?? '', figure] as const,
-  );
+const figures = figuresAmong(modules, sources);
 
 test('all figures are found', () => {
   expect(figures.length).toBeGreaterThanOrEqual(33);
