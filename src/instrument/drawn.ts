@@ -66,6 +66,8 @@ export const drawnRanges = {
   /** A cell of the map: the set's top gauge, and inches of scale more or less */
   top: limits.gauge,
   longer: { min: -4, max: 5 },
+  /** A rule of the reader's own: so many inches for half a step of set */
+  rule: { min: 0.5, max: 2.5 },
   /** On the evened board: 0 with the set as it is, 1 with gauges chosen for one pull */
   even: choice(1),
   /** Treble scales of the two instruments that are compared */

@@ -31,7 +31,6 @@ const figures = figuresAmong(modules, sources);
 const without: ReadonlySet<string> = new Set([
   'HowToMeasure',
   'EvenedOut',
-  'RuleMap',
   'SideBySide',
   'SetAtReference',
 ]);

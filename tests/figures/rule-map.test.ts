@@ -1,8 +1,20 @@
 import { describe, expect, test } from 'vitest';
 
-import { cellNumber, cellVerdict, signed } from '../../src/figures/choosing/rule-map/describe.ts';
+import {
+  cellNumber,
+  cellVerdict,
+  ruleVerdict,
+  signed,
+} from '../../src/figures/choosing/rule-map/describe.ts';
 import { dataHead, dataRows } from '../../src/figures/choosing/rule-map/data.ts';
 import { gridKey } from '../../src/figures/choosing/rule-map/grid-key.ts';
+import {
+  alongRule,
+  cellsOn,
+  gripRow,
+  rowByRule,
+  ruleRange,
+} from '../../src/figures/choosing/rule-map/own-rule.ts';
 import { outline } from '../../src/figures/choosing/rule-map/outline.ts';
 import {
   ruleCell,
@@ -129,6 +141,43 @@ describe('ruleMapOf', () => {
     const { row, column } = ruleCell(map);
     expect(map.rows[row]?.top.gauge).toBe(9.5);
     expect(map.columns[column]).toBe(1);
+  });
+});
+
+describe('a rule of the reader’s own', () => {
+  test('has its ring a whole step from home, and runs no farther than the map', () => {
+    const row = gripRow(map);
+    expect(map.rows[row ?? -1]?.steps).toBe(-1);
+    const range = ruleRange(map, -1);
+    expect(alongRule(range.max, -1)).toBe(map.columns.at(-1));
+    expect(alongRule(1, -0.5)).toBe(1);
+    // A bass’s sets begin with a wound string, of which no rule speaks.
+    const bass = ruleMapOf(workshopInstrument('godwit'));
+    expect(gripRow(bass)).toBeUndefined();
+    expect(rowByRule(bass, 1, 2)).toBeUndefined();
+  });
+  test('names for each scale the set whose line lies nearest', () => {
+    for (const by of map.columns)
+      for (const rule of [0.5, 1, 1.5, 2.5]) {
+        const best = rowByRule(map, rule, by) ?? -1;
+        const off = map.rows.map(({ steps }) => Math.abs(-2 * (steps ?? NaN) * rule - by));
+        expect(off[best]).toBe(Math.min(...off));
+      }
+    expect(map.rows[rowByRule(map, 1, 1) ?? -1]?.top.gauge).toBe(9.5);
+    expect(map.rows[rowByRule(map, 1, -2) ?? -1]?.top.gauge).toBe(11);
+  });
+  test('is judged by the cells under its line, home left out', () => {
+    const cells = cellsOn(map, 1.5);
+    const expected = map.rows.flatMap(({ steps = 0, top }) => {
+      const by = -3 * steps;
+      return steps === 0 || by < -4 || by > 5 ? [] : [at(map, top.gauge, by)];
+    });
+    expect(cells).toEqual(expected);
+    expect(cells.length).toBeGreaterThan(3);
+    const good = cells.filter(({ state }) => state === 'within' || state === 'average').length;
+    expect(ruleVerdict(map, 1.5, 'in-lb').replace(/\s/g, ' ')).toContain(
+      `Your rule, half a step for 1.5 in: ${good} of ${cells.length} sets right on average`,
+    );
   });
 });
 

@@ -151,6 +151,30 @@ test.each([
   await close();
 });
 
+test('a rule of the reader’s own is drawn by hand, and the guitar walks along it', async () => {
+  const { page, problems, close } = await chapter();
+  const at = (name: string) => page.locator(`[data-handle="${name}"]:visible`);
+  expect(await page.locator('[data-part="rule-inch"]').first().isVisible()).toBe(false);
+  await at('rule').scrollIntoViewIfNeeded();
+  await dragWithFinger(at('rule'), { x: 70 });
+  const { now } = await sliderValue(at('rule'));
+  expect(now).toBeGreaterThan(0.7);
+  expect(await page.locator('.ruled').textContent()).toContain(
+    `half a step for ${formatLength(physics.fromInches(now), 'in-lb')}`,
+  );
+  // The trade’s own comes with it.
+  expect(await page.locator('svg.narrow [data-part="rule-inch"]').isVisible()).toBe(true);
+  await pressKey(at('rule'), 'Home');
+  await pressKey(at('rule'), 'PageUp');
+  // Half a step for an inch: two inches more, nines.
+  await pressKey(at('walk'), 'ArrowRight');
+  expect(await title(page)).toBe(`Nines on ${scale(27.5)}`);
+  await pressKey(at('walk'), 'ArrowRight');
+  expect(await title(page)).toBe(`Eight-and-a-halfs on ${scale(28.5)}`);
+  expect(problems).toEqual([]);
+  await close();
+});
+
 test('an instrument with other strings is compared with its twin, and says so', async () => {
   const { page, close } = await chapter({
     link: `#${encode({ ...initialState, mine: workshopInstrument('godwit') })}`,

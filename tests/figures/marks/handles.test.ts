@@ -25,7 +25,9 @@ import { pullsOf, totalPull, type Pull } from '../../../src/instrument/pulls.ts'
 import { pushedTo } from '../../../src/instrument/pushed.ts';
 import type { State, Units } from '../../../src/instrument/schema.ts';
 import { woundInHand } from '../../../src/instrument/wound-in-hand.ts';
-import { thousandths } from '../../../src/physics/index.ts';
+import { fromInches, thousandths } from '../../../src/physics/index.ts';
+import { gripRow } from '../../../src/figures/choosing/rule-map/own-rule.ts';
+import { ruleMapOf } from '../../../src/figures/choosing/rule-map/rule-map.ts';
 import { drawnWith } from './drawn.ts';
 import { fieldsOf, knobsOf, type Knob } from './sheet.ts';
 import { stateOf, three, withUnits } from './states.ts';
@@ -47,6 +49,8 @@ interface Words {
   readonly upright?: true;
   /** A handle that goes round or both ways has no orientation */
   readonly free?: true;
+  /** Where not every instrument has it */
+  readonly when?: (seen: Seen) => boolean;
 }
 
 const length: Words = {
@@ -247,6 +251,22 @@ const table: Readonly<Record<string, readonly Words[]>> = {
     typed: 'Bass side',
     upright: true,
   })),
+  // On either sheet; a bass's sets are counted in no steps, so they have no rule.
+  RuleMap: [0, 1].flatMap((): Words[] => [
+    {
+      label: 'Your rule',
+      says: ({ length }) => `half a step for ${length(fromInches(0.5))}`,
+      typed: 'Half a step for',
+      shows: ({ length }) => length(fromInches(0.5)),
+      when: ({ state }) => gripRow(ruleMapOf(state.mine)) !== undefined,
+    },
+    {
+      label: 'Scale of the guitar on the map',
+      says: /^.+ on \d.+$/,
+      typed: 'Scale of the guitar',
+      shows: /^\d/,
+    },
+  ]),
   DragBoard: [
     { label: 'Length of the bass side', says: ({ state, length }) => length(boardOf(state).bass) },
   ],
@@ -401,7 +421,7 @@ describe.each(wholes.map(([path, module]) => [nameOf(path), module.default] as c
       const seen = seenOf(id, units);
       const found = drawnWith(seen.state, figure as Component, propsOf[name]);
       const knobs = knobsOf(found.root, 1);
-      const words = table[name] ?? [];
+      const words = (table[name] ?? []).filter(({ when }) => when?.(seen) ?? true);
       expect(knobs.map((k) => k.label)).toHaveLength(words.length);
       const beside = twins[name];
       const fields = fieldsOf(beside ? drawnWith(seen.state, beside) : found);

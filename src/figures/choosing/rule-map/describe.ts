@@ -8,6 +8,7 @@ import {
 import { hand, percentOf } from '../../../instrument/hand.svelte.ts';
 import type { Units } from '../../../instrument/schema.ts';
 import { felt, fromInches } from '../../../physics/index.ts';
+import { cellsOn } from './own-rule.ts';
 import type { MapCell, MapRow, RuleMapData } from './rule-map.ts';
 
 const MINUS = '\u2212';
@@ -83,4 +84,20 @@ export function describeChoice(map: RuleMapData, row: MapRow, cell: MapCell, uni
     return `${note} ${r === undefined ? 'breaks' : formatDifference(r)}`;
   });
   return `${cellTitle(map, row, cell, units)}. ${cellVerdict(map, cell)} String by string: ${each.join(', ')}.`;
+}
+
+/** A rule as a player says it: half a step for an inch. */
+export const ruleText = (rule: number, units: Units): string =>
+  `half a step for ${formatLength(fromInches(rule), units)}`;
+
+/** How many of the sets that a rule names keep every string, and on average, within what a hand can tell. */
+export function ruleVerdict(map: RuleMapData, rule: number, units: Units): string {
+  const count = (inches: number): string => {
+    const cells = cellsOn(map, inches);
+    const whole = cells.filter(({ state }) => state === 'within').length;
+    const average = cells.filter(({ state }) => state === 'within' || state === 'average').length;
+    return `${average} of ${cells.length} sets right on average, ${whole} on every string`;
+  };
+  const trade = [1, 1.5].map((inches) => `${ruleText(inches, units)}, ${count(inches)}`);
+  return `Your rule, ${ruleText(rule, units)}: ${count(rule)}. The trade’s: ${trade.join('; ')}.`;
 }
