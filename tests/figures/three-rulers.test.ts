@@ -16,9 +16,16 @@ import {
   stopsFor,
   viewWith,
 } from '../../src/figures/feel/three-rulers/feel.ts';
-import { along, MOST, phone, wide } from '../../src/figures/feel/three-rulers/frame.ts';
+import {
+  mostDown,
+  mostUp,
+  phone,
+  scalesFor,
+  wide,
+} from '../../src/figures/feel/three-rulers/frame.ts';
 import { triedOf, withTrial } from '../../src/figures/trial.ts';
 import { drawer } from '../../src/instrument/drawer.ts';
+import { pushedTo } from '../../src/instrument/pushed.ts';
 import { limits } from '../../src/instrument/limits.ts';
 import { withTreble } from '../../src/instrument/tried-scales.ts';
 import type { State } from '../../src/instrument/schema.ts';
@@ -115,13 +122,23 @@ describe('the three rulers', () => {
     },
   );
 
-  it.each([phone, wide])('hold every band and keep the pointer on the sheet ($name)', (frame) => {
-    for (const { low, high } of Object.values(feltThresholds)) {
-      expect(high.value).toBeLessThan(MOST);
-      expect(along(frame, low.value)).toBeLessThan(along(frame, high.value));
-    }
-    expect(along(frame, 9)).toBe(frame.rules.right);
-    expect(along(frame, -9)).toBe(frame.rules.left);
+  it.each([phone, wide])('draw a whole tone on any first string alike ($name)', (frame) => {
+    for (const { id, strings } of workshop)
+      for (const string of strings.keys()) {
+        const view = exactView(on(id, string));
+        const { travel, push, pull } = scalesFor(frame, view, 12, 1);
+        const tone = pushedTo(view.own, 12, 200);
+        expect(view.own.tension * pull).toBeCloseTo(frame.force, 9);
+        if (!tone) continue;
+        expect(tone.travel * travel).toBeCloseTo(frame.travel, 9);
+        expect(tone.push * push).toBeCloseTo(frame.force, 9);
+      }
+  });
+
+  it.each([phone, wide])('have room for the outermost line of each band ($name)', (frame) => {
+    const { travel, push } = feltThresholds;
+    expect(frame.travel * (1 + travel.high.value)).toBeLessThan(mostUp(frame.boards[1]));
+    expect(frame.force * (1 + push.high.value)).toBeLessThan(mostDown(frame));
   });
 });
 

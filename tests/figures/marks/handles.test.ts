@@ -220,6 +220,14 @@ const table: Readonly<Record<string, readonly Words[]>> = {
   ThreeRulers: [
     ...[0, 1].flatMap((): Words[] => [
       {
+        label: 'Travel of the first finger',
+        says: ({ state, own, travel }) =>
+          `${travel(pushedTo(own, state.bend.fret, state.bend.rise)?.travel ?? NaN)}, 200\u00a0cents`,
+        typed: 'Rise, in cents',
+        shows: '200',
+        upright: true,
+      },
+      {
         label: 'Scale of the second instrument',
         says: ({ state, length }) => length(compared(state).other.scale.treble),
         typed: 'Second scale',

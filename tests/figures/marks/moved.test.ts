@@ -6,7 +6,6 @@ import { describe, expect, test } from 'vitest';
 
 import FeltStrip from '../../../src/figures/bench/FeltStrip.svelte';
 import Bending from '../../../src/figures/feel/bending/Bending.svelte';
-import ThreeRulers from '../../../src/figures/feel/three-rulers/ThreeRulers.svelte';
 import Monochord from '../../../src/figures/pull/monochord/Monochord.svelte';
 import TheNeck from '../../../src/figures/pull/the-neck/TheNeck.svelte';
 import { compared, comparedPlan } from '../../../src/instrument/pair.ts';
@@ -14,8 +13,7 @@ import { lengthOf, pullsOf } from '../../../src/instrument/pulls.ts';
 import { pushedTo } from '../../../src/instrument/pushed.ts';
 import { initialState, workshopInstrument } from '../../../src/instrument/workshop.ts';
 import type { State, Units } from '../../../src/instrument/schema.ts';
-import { FELT_HIGH, FELT_LOW, feltThresholds, compareFeel } from '../../../src/physics/index.ts';
-import { exactView } from '../../../src/figures/feel/three-rulers/feel.ts';
+import { FELT_HIGH, FELT_LOW } from '../../../src/physics/index.ts';
 import {
   all,
   attribute,
@@ -149,52 +147,6 @@ describe('the bend', () => {
         const asked = lengthOf(compared(state).other, string) / lengthOf(state.mine, string);
         expect(longer).toBeCloseTo(asked, 9);
       });
-    },
-  );
-});
-
-describe('the three rulers', () => {
-  const percent = (text: string): number => Number(text.replace('−', '-')) / 100;
-  test.each(instruments)(
-    'of %s: bands, lines and pointers stand where each ruler’s own figures say',
-    (id) => {
-      const state = stateOf(id);
-      const view = exactView(state);
-      const feel = compareFeel({ reference: view.own, other: view.there, ...state.bend });
-      const { root } = drawnWith(state, ThreeRulers);
-      for (const sensation of ['pull', 'push', 'travel'] as const) {
-        const rules = parts(root, `feel-${sensation}`);
-        expect(rules).toHaveLength(2);
-        for (const rule of rules) {
-          const figures = marks(rule, 'text.soft')
-            .map((t) => [percent(textOf(t)), numberOf(t, 'x')] as const)
-            .filter(([value]) => Number.isFinite(value));
-          expect(figures.map(([value]) => value)).toEqual([-0.4, 0, 0.4]);
-          const [least = NaN, zero = NaN, most = NaN] = figures.map(([, x]) => x);
-          expect(most - zero).toBeCloseTo(zero - least, 9);
-          const read = (x: number): number => (0.4 * (x - zero)) / (most - zero);
-          const { low, high } = feltThresholds[sensation];
-          const band = only(parts(rule, 'feel-band'));
-          const left = numberOf(band, 'x');
-          expect([left, left + numberOf(band, 'width')].map(read)).toEqual([
-            expect.closeTo(-low.value, 9),
-            expect.closeTo(low.value, 9),
-          ]);
-          expect(linesOf(only(parts(rule, 'feel-outer'))).map((l) => read(at(l, 0, 0)))).toEqual([
-            expect.closeTo(-high.value, 9),
-            expect.closeTo(high.value, 9),
-          ]);
-          for (const label of marks(rule, 'text.line'))
-            expect(Math.abs(read(numberOf(label, 'x')) - percent(textOf(label)))).toBeLessThan(
-              0.0051,
-            );
-          const pointer = only(marks(rule, 'g.pointer'));
-          const [, x = ''] =
-            /^translate\(([-\d.]+) 0\)$/.exec(attribute(pointer, 'transform')) ?? [];
-          const difference = feel[sensation]?.difference ?? NaN;
-          expect(read(Number(x))).toBeCloseTo(Math.max(-0.4, Math.min(0.4, difference)), 9);
-        }
-      }
     },
   );
 });

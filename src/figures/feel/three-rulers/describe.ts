@@ -1,4 +1,4 @@
-/** The three rulers in words. */
+/** The two hands in words. */
 import {
   forceNumber,
   forceUnit,
@@ -48,5 +48,5 @@ export function describe(state: State, view: View): string {
   const { units, bend } = state;
   const other = compared(state).other.name || 'the second instrument';
   const there = `${spokenNote(view.there.note)}, ${gaugeText(view)} thousandths, ${formatLength(view.there.speakingLength, units)} long`;
-  return `Three rulers for the difference, each with its felt band. The ${spokenNote(view.own.note)} string of ${state.mine.name || 'your instrument'}, ${view.gauge} thousandths, ${formatLength(view.own.speakingLength, units)} long, and one on ${other}: ${there}. Bent by ${bend.rise.toFixed(0)} cents at fret ${bend.fret}. ${describeShort(view, units)}.`;
+  return `Two hands bend two strings to the same note, and on the second each sensation has its felt band. The ${spokenNote(view.own.note)} string of ${state.mine.name || 'your instrument'}, ${view.gauge} thousandths, ${formatLength(view.own.speakingLength, units)} long, and one on ${other}: ${there}. Bent by ${bend.rise.toFixed(0)} cents at fret ${bend.fret}. ${describeShort(view, units)}.`;
 }

@@ -53,7 +53,8 @@ export const equalPull = (
   );
 
 export interface View {
-  readonly own: Strung & { readonly note: string };
+  /** With its pull in N */
+  readonly own: Strung & { readonly note: string; readonly tension: number };
   readonly there: Strung & { readonly note: string };
   /** Thousandths of an inch on either instrument */
   readonly gauge: number;

@@ -1,22 +1,37 @@
-/** The sheets of the three rulers: strings and section above them on a phone, beside them on a wide screen. */
+/** The sheets of the two hands: two boards from above, one below the other on a phone and side by side on a wide screen. */
+import { limits } from '../../../instrument/limits.ts';
+import { pushedTo } from '../../../instrument/pushed.ts';
+import type { State } from '../../../instrument/schema.ts';
+import type { View } from './feel.ts';
+
+export interface Place {
+  /** Along: the nut. Down: the upper edge of the board, and the string at rest */
+  readonly left: number;
+  readonly top: number;
+  readonly rest: number;
+}
 
 export interface Frame {
   readonly name: 'phone' | 'wide';
   readonly width: number;
   readonly height: number;
-  /** The two strings: from the nut to the longest saddle, and down of the first; the second hangs below */
-  readonly strings: { readonly left: number; readonly right: number; readonly y: number };
-  /** The section of the second string: left jaw, middle, drawn diameter of the string's own gauge */
+  readonly boards: readonly [first: Place, second: Place];
+  /** Units along that the longest string may take */
+  readonly long: number;
+  /** Down: the second instrument's length with its handle */
+  readonly dimension: number;
+  /** The section of the second string: left jaw, middle, drawn diameter of the first string's gauge */
   readonly section: { readonly left: number; readonly y: number; readonly own: number };
-  /** The rulers: left and right end, down of the first, and from one to the next */
-  readonly rules: {
+  /** What is read of the three: left, right, first line, from line to line */
+  readonly readings: {
     readonly left: number;
     readonly right: number;
     readonly y: number;
     readonly step: number;
   };
-  /** Where the three lines meet, and the verdict's middle line */
-  readonly verdict: { readonly x: number; readonly y: number; readonly width: number };
+  /** Heights of a whole tone's travel, and of its push and of the pull, on the first string */
+  readonly travel: number;
+  readonly force: number;
   readonly letters: number;
   readonly size: number;
 }
@@ -24,11 +39,17 @@ export interface Frame {
 export const phone: Frame = {
   name: 'phone',
   width: 360,
-  height: 634,
-  strings: { left: 8, right: 326, y: 34 },
-  section: { left: 96, y: 174, own: 34 },
-  rules: { left: 24, right: 318, y: 294, step: 104 },
-  verdict: { x: 180, y: 600, width: 290 },
+  height: 650,
+  boards: [
+    { left: 12, top: 26, rest: 112 },
+    { left: 12, top: 268, rest: 402 },
+  ],
+  long: 288,
+  dimension: 246,
+  section: { left: 40, y: 452, own: 32 },
+  readings: { left: 4, right: 350, y: 556, step: 23 },
+  travel: 56,
+  force: 46,
   letters: 16,
   size: 12.5,
 };
@@ -36,20 +57,59 @@ export const phone: Frame = {
 export const wide: Frame = {
   name: 'wide',
   width: 1040,
-  height: 420,
-  strings: { left: 8, right: 398, y: 44 },
-  section: { left: 120, y: 238, own: 76 },
-  rules: { left: 490, right: 990, y: 60, step: 108 },
-  verdict: { x: 740, y: 384, width: 380 },
+  height: 430,
+  boards: [
+    { left: 12, top: 48, rest: 196 },
+    { left: 540, top: 48, rest: 196 },
+  ],
+  long: 420,
+  dimension: 26,
+  section: { left: 580, y: 268, own: 52 },
+  readings: { left: 8, right: 430, y: 342, step: 24 },
+  travel: 66,
+  force: 62,
   letters: 26,
   size: 15,
 };
 
-/** The largest difference on a ruler. */
-export const MOST = 0.4;
+/** Below a board, where push and pull begin. */
+export const BELOW = 16;
 
-/** Along a ruler, of a relative difference; what lies beyond its ends stands at them. */
-export function along({ rules: { left, right } }: Frame, difference: number): number {
-  const held = Math.min(MOST, Math.max(-MOST, difference));
-  return (left + right) / 2 + (held / MOST) * ((right - left) / 2);
+/** Units of drawing: along for a metre; for a metre of travel; for a newton of push and of pull. */
+export interface Scales {
+  readonly perMetre: number;
+  readonly travel: number;
+  readonly push: number;
+  readonly pull: number;
+}
+
+const WHOLE_TONE = 200;
+
+/** The first string gives the measure of all three: what a whole tone takes on it is always drawn alike. */
+export function scalesFor(frame: Frame, { own }: View, fret: number, longest: number): Scales {
+  const tone = pushedTo(own, fret, WHOLE_TONE);
+  return {
+    perMetre: frame.long / longest,
+    travel: frame.travel / (tone?.travel ?? 1),
+    push: frame.force / (tone?.push ?? 1),
+    pull: frame.force / own.tension,
+  };
+}
+
+/** As far as the sheet goes: beyond it a finger stands at the end, and says so. */
+export const mostUp = ({ rest, top }: Place): number => rest - top - 8;
+export const mostDown = (frame: Frame): number => frame.force * 2;
+
+/** How long the second instrument's treble side may be drawn, m. */
+export function roomFor({ mine }: State, treble: number, share: number) {
+  return {
+    most: Math.min(
+      limits.scale.max / Math.max(1, share),
+      Math.max(mine.scale.treble * 1.35, treble),
+    ),
+    least: Math.max(
+      limits.scale.min / Math.min(1, share),
+      Math.min(mine.scale.treble * 0.7, treble),
+    ),
+  };
 }
