@@ -62,7 +62,7 @@ test('a string is weighed, kept as it is typed, taken out, put back, and still t
   await take.click();
   await expect.poll(() => readings.locator('[data-off]').count()).toBe(1);
 
-  // Thirty, of which one has a wrong digit and one is here already
+  // Thirty, of which one has a wrong digit, one has lost its end, and one is here already
   const lines = Array.from({ length: 29 }, (_, i) =>
     writeRow({
       lab: 'weigh',
@@ -73,15 +73,17 @@ test('a string is weighed, kept as it is typed, taken out, put back, and still t
     }),
   );
   lines[3] = lines[3]?.replace('0.3984', '0.3948');
+  lines[7] = lines[7]?.slice(0, -5);
   await rowsField.fill([...lines, row].join('\n'));
   await take.click();
-  await expect.poll(() => readings.locator('[data-off]').count()).toBe(29);
+  await expect.poll(() => readings.locator('[data-off]').count()).toBe(28);
   const refused = await readings.getByRole('alert').innerText();
   expect(refused).toMatch(/DUNLIN 4: The check digits don’t fit/);
+  expect(refused).toMatch(/DUNLIN 8: It has 7 parts and should have 8|DUNLIN 8: The check digits/);
   expect(refused).toMatch(/KNOT 7: This row is here already/);
   // What was refused stays to be put right.
-  expect(await rowsField.inputValue()).toBe(`${lines[3]}\n${row}`);
-  expect(await readings.innerText()).toContain('29 rows. On average the unit weight came out');
+  expect(await rowsField.inputValue()).toBe(`${lines[3]}\n${lines[7]}\n${row}`);
+  expect(await readings.innerText()).toContain('28 rows. On average the unit weight came out');
   expect(problems).toEqual([]);
   await close();
 });

@@ -69,6 +69,13 @@ test('without a microphone: a word that says what to do, a made-up pluck, and fi
     expect.poll(() => readings.innerText(), { timeout: 20_000 }).toMatch(what);
   await readings.getByRole('button', { name: 'Listen with the microphone' }).click();
   await says(/open a sound file instead/i);
+  // A browser without windows has nobody to refuse: what it would say is put in its place.
+  await page.evaluate(() => {
+    navigator.mediaDevices.getUserMedia = () =>
+      Promise.reject(new DOMException('refused', 'NotAllowedError'));
+  });
+  await readings.getByRole('button', { name: 'Listen with the microphone' }).click();
+  await says(/The microphone was refused\..*open a sound file instead/);
 
   await readings.getByRole('button', { name: 'Try a made-up pluck' }).click();
   await says(/made-up pluck of the model’s own string. It isn’t kept/);

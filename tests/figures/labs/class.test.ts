@@ -126,6 +126,18 @@ test('thirty rows, two of them damaged: 28 are taken, and the two are named', ()
   expect(take('hello', []).refused[0]?.whose).toBe('Line 1');
 });
 
+test('a line written by hand has question marks for digits: it is taken, marked as unchecked, and gets its digits', () => {
+  const byHand = good.replace(/\d\d$/, '??');
+  const { taken, refused } = take([byHand, text(weighed(2))].join('\n'), []);
+  expect(refused).toEqual([]);
+  expect(taken.map(({ unchecked }) => unchecked)).toEqual([true, false]);
+  expect(taken[0]?.text).toBe(good);
+  // The same line typed again, and one that lacks a number, are refused like any other.
+  expect(take(byHand, taken).refused[0]?.message).toBe('This row is here already.');
+  expect(readRow(byHand.replace('/0.402', '')).ok).toBe(false);
+  expect(readRow(good.replace(/\d\d$/, '?')).ok).toBe(false);
+});
+
 test('a name that leaves nothing to write gives no row', () => {
   expect(writeRow({ ...weighed(1), who: ' … ' })).toBeUndefined();
   expect(nameInRow('  Oyster/catcher, Ä ')).toBe('OYSTER CATCHER A');

@@ -4,6 +4,8 @@ import { readRow, type Row } from '../kit/class/row-text.ts';
 export interface Taken {
   readonly text: string;
   readonly row: Row;
+  /** It had no check digits */
+  readonly unchecked: boolean;
 }
 export interface Refused {
   /** As it was typed */
@@ -20,7 +22,7 @@ const keyOf = ({ lab, who, string }: Row): string => [lab, who, string].join('/'
 export const rowsOf = (texts: readonly string[]): readonly Taken[] =>
   texts.flatMap((text) => {
     const read = readRow(text);
-    return read.ok ? [{ text: read.text, row: read.row }] : [];
+    return read.ok ? [{ text: read.text, row: read.row, unchecked: read.unchecked }] : [];
   });
 
 export function take(
@@ -49,7 +51,7 @@ export function take(
       continue;
     }
     known.set(key, read.text);
-    taken.push({ text: read.text, row: read.row });
+    taken.push({ text: read.text, row: read.row, unchecked: read.unchecked });
   }
   return { taken, refused };
 }

@@ -121,21 +121,34 @@ export function writeRow(row: Row): string | undefined {
   return check === undefined ? undefined : text + check;
 }
 
+/** What stands for the check digits of a row that was written by hand: nobody works those out on paper. */
+const BY_HAND = '??';
+
 export type ReadRow =
-  | { readonly ok: true; readonly row: Row; readonly text: string }
+  | {
+      readonly ok: true;
+      readonly row: Row;
+      /** With its check digits */
+      readonly text: string;
+      /** It was typed with question marks for digits, so nothing was checked */
+      readonly unchecked: boolean;
+    }
   | { readonly ok: false; readonly who: string | undefined; readonly message: string };
 
 const decimal = /^-?\d+(\.\d+)?$/;
 
 /** Reads a row, however it was spaced; never throws. A comma is a decimal point, and any dash a minus. */
 export function readRow(typed: string): ReadRow {
-  const text = typed
+  const given = typed
     .toUpperCase()
     .replace(/[\u2010-\u2015\u2212]/g, '-')
     .replace(/,/g, '.')
     .replace(/\s*\/\s*/g, '/')
     .replace(/\s+/g, ' ')
     .trim();
+  const unchecked = given.endsWith(`/${BY_HAND}`);
+  const body = unchecked ? given.slice(0, -BY_HAND.length) : given;
+  const text = unchecked ? body + (checkOf(body) ?? '') : given;
   const fields = text.split('/');
   const named = nameInRow(fields[1] ?? '');
   const who = fields.length > 2 && named !== '' ? named : undefined;
@@ -158,7 +171,7 @@ export function readRow(typed: string): ReadRow {
   if (!lab) {
     const judgements = readJudgements(fields[3] ?? '');
     if (!judgements) return no('Its judgements can’t be read.');
-    return { ok: true, text, row: { lab: 'hand', ...whose, judgements } };
+    return { ok: true, text, unchecked, row: { lab: 'hand', ...whose, judgements } };
   }
   const numbers = fields.slice(3, 7);
   if (!numbers.every((each) => decimal.test(each)))
@@ -169,6 +182,7 @@ export function readRow(typed: string): ReadRow {
   return {
     ok: true,
     text,
+    unchecked,
     row: {
       lab,
       ...whose,
