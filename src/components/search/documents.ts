@@ -1,6 +1,7 @@
 // What the search can find, in the pieces that it is found in: sections of chapters, words of the glossary, sheets,
 // sources, and the other rooms.
 import { liveText } from '../../figures/quantities.ts';
+import { moreInstruments } from '../../instrument/more-instruments.ts';
 import { glossary } from '../glossary.ts';
 import { chapterHref, href } from '../href.ts';
 import { materialLines } from '../reference/materials.ts';
@@ -8,6 +9,7 @@ import { sheetHref, sheets } from '../reference/sheets.ts';
 import { symbols } from '../reference/symbols.ts';
 import { imprint, sources } from '../sources.ts';
 import { sectionsOf } from './plain.ts';
+import { withWords } from './synonyms.ts';
 import type { Piece } from './find.ts';
 
 export interface ChapterSource {
@@ -59,6 +61,7 @@ export function chapterPieces(chapter: ChapterSource): Piece[] {
 }
 
 const also: Readonly<Record<string, readonly string[]>> = {
+  instruments: moreInstruments.map(({ about, words }) => `${about} (${words})`),
   materials: materialLines.map(({ name }) => name),
   model: symbols.map(({ means }) => means),
 };
@@ -106,8 +109,8 @@ const rooms: readonly Piece[] = [
 export function pieces(
   chapters: readonly ChapterSource[],
   labs: readonly LabSource[] = [],
-): Piece[] {
-  return [
+): readonly Piece[] {
+  const all = [
     ...chapters.toSorted((a, b) => a.number - b.number).flatMap(chapterPieces),
     ...labs.toSorted((a, b) => a.number - b.number).map(labPiece),
     ...rooms,
@@ -130,4 +133,5 @@ export function pieces(
       text: `${imprint(source)}. Taken from it: ${source.used}.`,
     })),
   ];
+  return withWords(all);
 }

@@ -8,6 +8,8 @@ export interface Piece {
   readonly title: string;
   readonly url: string;
   readonly text: string;
+  /** What readers call it, which stands nowhere on the page */
+  readonly words?: string;
 }
 
 export interface Run {
@@ -76,14 +78,14 @@ export function excerptOf(text: string, terms: ReadonlySet<string>): Run[] {
 /** A search over these pieces: best pages first, and on each its best pieces. */
 export function finder(pieces: readonly Piece[]): (query: string) => Group[] {
   const index = new MiniSearch<Piece & { id: number }>({
-    fields: ['title', 'page', 'text'],
+    fields: ['title', 'page', 'text', 'words'],
     tokenize: wordsOf,
     processTerm: (term) => {
       const folded = fold(term);
       return folded === '' || asides.has(folded) ? null : folded;
     },
     searchOptions: {
-      boost: { title: 4, page: 2 },
+      boost: { title: 4, page: 2, words: 4 },
       prefix: (term) => term.length > 1,
       // Two letters that changed places are two edits.
       fuzzy: (term) => (term.length > 5 ? 2 : term.length > 4 ? 1 : false),
