@@ -2,7 +2,7 @@
 import { formatGauge } from './format.ts';
 import { limits } from './limits.ts';
 import { parseAnyLength, parseNote, readNumber, type Parsed } from './parse.ts';
-import { parseGauge } from './parse-gauge.ts';
+import { parseGauge, thousandthsOf } from './parse-gauge.ts';
 import type { Gauge, Kind, OnNow, Target, Units } from './schema.ts';
 import { setsOf } from './sets.ts';
 import { isSoft } from './family-names.ts';
@@ -40,8 +40,15 @@ const counted = <T>(
         message: `Type ${strings.length} ${what}, one for each string from the highest; a ? where you don’t know. You typed ${found.length}.`,
       };
 
-/** The gauges on an instrument; an emptied line says that nothing is known. */
-export function parseOn(text: string, target: Target): Parsed<readonly (Gauge | undefined)[]> {
+/** One of them, as the line has it. */
+const wordOf = (gauge: Gauge, units: Units): string => formatGauge(gauge, units).replace(/\s/g, '');
+
+/** The gauges on an instrument; an emptied line says that nothing is known. What stands there as it stood stays what it was. */
+export function parseOn(
+  text: string,
+  target: Target,
+  units: Units = 'in-lb',
+): Parsed<readonly (Gauge | undefined)[]> {
   const words = wordsOf(text);
   if (words.length === 0) return { ok: true, value: target.strings.map(() => undefined) };
   const found: (Gauge | undefined)[] = [];
@@ -50,8 +57,13 @@ export function parseOn(text: string, target: Target): Parsed<readonly (Gauge | 
       found.push(undefined);
       continue;
     }
-    const value = readNumber(word)?.value ?? 0;
-    const kind = kindAt(i, value < 0.3 ? value * 1000 : value, target);
+    const was = target.strings[i]?.on;
+    if (was && word === wordOf(was, units)) {
+      found.push(was);
+      continue;
+    }
+    const { value = 0, unit = '' } = readNumber(word) ?? {};
+    const kind = kindAt(i, thousandthsOf(value, /^mm/i.test(unit) ? 'mm' : ''), target);
     const read = parseGauge(word, kind, target.family);
     if (!read.ok) return { ok: false, message: `String ${i + 1}, “${word}”: ${read.message}` };
     found.push(read.value);
@@ -71,9 +83,9 @@ export function parseTunedTo(text: string, target: Target): Parsed<readonly stri
 }
 
 /** As `parseOn` reads it; empty where nothing is known. */
-export const onText = ({ strings }: Target): string =>
+export const onText = ({ strings }: Target, units: Units = 'in-lb'): string =>
   strings.some(({ on }) => on)
-    ? strings.map(({ on }) => (on ? formatGauge(on).replace(/\s/g, '') : '?')).join(' ')
+    ? strings.map(({ on }) => (on ? wordOf(on, units) : '?')).join(' ')
     : '';
 
 /** The instrument with these gauges on it; each is tuned as the one before it was, or as the string will be. */
@@ -81,7 +93,7 @@ export const withOn = (target: Target, gauges: readonly (Gauge | undefined)[]): 
   ...target,
   strings: target.strings.map(({ on: was, ...string }, i) => {
     const gauge = gauges[i];
-    const on: OnNow | undefined = gauge && { note: was?.note ?? string.note, ...gauge };
+    const on: OnNow | undefined = gauge && { ...gauge, note: was?.note ?? string.note };
     return { ...string, ...(on && { on }) };
   }),
 });

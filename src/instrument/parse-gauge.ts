@@ -7,7 +7,7 @@ import type { Gauge } from './schema.ts';
 import { typicalRange } from './typical.ts';
 
 /** Bare numbers tell their unit by their size: no string is thicker than 0.15 in, nor thinner than 5 thousandths. */
-function thousandthsOf(value: number, unit: string): number {
+export function thousandthsOf(value: number, unit: string): number {
   if (unit === 'mm' || (unit === '' && value >= 0.15 && value < 5))
     return thousandths(value / 1000);
   return unit === '' && value >= 5 ? value : value * 1000;

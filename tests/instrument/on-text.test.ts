@@ -9,6 +9,7 @@ import {
   withOn,
   withTunedTo,
 } from '../../src/instrument/on-text.ts';
+import type { Gauge } from '../../src/instrument/schema.ts';
 import { setsOf } from '../../src/instrument/sets.ts';
 import { families } from '../../src/instrument/families.ts';
 import {
@@ -71,6 +72,27 @@ describe('what is on it now', () => {
       );
       expect(read(bare, target), id).toBe(whole);
     }
+  });
+
+  it('is typed and shown in mm by metric readers, and what is left alone stays what it was', () => {
+    const typed = parseOn('0.25 0.33 0.43 0.66 0.91 1.17', whimbrel, 'mm-kg');
+    if (!typed.ok) throw new Error(typed.message);
+    const on = withOn(whimbrel, typed.value);
+    expect(onText(on)).toBe('10 13 17 26w 36w 46w');
+    expect(onText(on, 'mm-kg')).toBe('0.25 0.33 0.43 0.66w 0.91w 1.17w');
+    // 12.3 thousandths is 0.31 mm to the eye, and so is 12.2; a weight that is known is shown by no line.
+    const between: Gauge[] = [
+      { kind: 'plain', gauge: 10 },
+      { kind: 'plain', gauge: 12.3 },
+      { kind: 'plain', gauge: 17 },
+      { kind: 'wound', gauge: 26, unitWeight: 0.0033 },
+      { kind: 'wound', gauge: 36 },
+      { kind: 'wound', gauge: 46 },
+    ];
+    const known = withOn(whimbrel, between);
+    const again = parseOn(onText(known, 'mm-N').replace('0.25', '0.28'), known, 'mm-N');
+    if (!again.ok) throw new Error(again.message);
+    expect(again.value).toMatchObject([{ kind: 'plain', gauge: 11 }, ...between.slice(1)]);
   });
 
   it('keeps how it is tuned when its gauges are typed anew', () => {
