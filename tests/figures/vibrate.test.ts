@@ -3,7 +3,7 @@
 import { afterEach, beforeEach, expect, test, vi } from 'vitest';
 
 import { SLOWED } from '../../src/figures/kit/live/slowed.ts';
-import { vibrate } from '../../src/figures/kit/live/vibrate.ts';
+import { shine, vibrate } from '../../src/figures/kit/live/vibrate.ts';
 
 let frames: Map<number, FrameRequestCallback>;
 let asked: number;
@@ -97,4 +97,22 @@ test('stands still for a reader who wants no motion', () => {
   swing(() => 100);
   expect(asked).toBe(0);
   expect(drawn).toEqual([]);
+});
+
+test('what lights up stands as it is at first for who wants no motion, and then goes out', () => {
+  vi.useFakeTimers({ toFake: ['setTimeout', 'clearTimeout'] });
+  still = true;
+  const told: number[] = [];
+  shine(place, 2, (passed) => told.push(passed));
+  expect(told).toEqual([0]);
+  expect(frames.size).toBe(0);
+  vi.advanceTimersByTime(1999);
+  expect(told).toEqual([0]);
+  vi.advanceTimersByTime(1);
+  expect(told).toEqual([0, Infinity]);
+  const put = shine(place, 2, (passed) => told.push(passed));
+  put();
+  vi.advanceTimersByTime(5000);
+  expect(told).toEqual([0, Infinity, 0, Infinity]);
+  vi.useRealTimers();
 });

@@ -54,6 +54,17 @@ export function animate(
   return stop;
 }
 
+/** As `animate`, for what lights up rather than moves: for a reader who wants no motion it stands as it is at first, and then goes out. */
+export function shine(place: Element, seconds: number, draw: (passed: number) => void): () => void {
+  if (!wantsNoMotion()) return animate(place, seconds, draw);
+  draw(0);
+  const end = setTimeout(() => draw(Infinity), seconds * 1000);
+  return () => {
+    clearTimeout(end);
+    draw(Infinity);
+  };
+}
+
 /** Sets the string at `place` swinging; returns the way to still it at once. */
 export function vibrate(place: Element, { draw, hertz }: Swinging): () => void {
   let last = 0;
