@@ -25,7 +25,7 @@ import { pullOf, pullsOf, totalPull } from '../../../src/instrument/pulls.ts';
 import { pushedTo } from '../../../src/instrument/pushed.ts';
 import type { Gauge, State } from '../../../src/instrument/schema.ts';
 import { moreInstrument } from '../../../src/instrument/more-instruments.ts';
-import { asTarget, initialState } from '../../../src/instrument/workshop.ts';
+import { asTarget, initialState, workshopInstrument } from '../../../src/instrument/workshop.ts';
 import { FELT_LOW, stringScale } from '../../../src/physics/index.ts';
 import { all, attribute, drawnWith, hasClass, marks, only, textOf } from './drawn.ts';
 import { fieldsOf, knobsOf, sheetOf } from './sheet.ts';
@@ -38,10 +38,11 @@ const bench = (id: string, more: Partial<State> = {}): State => {
   const scale = { treble: treble * LONGER, bass: bass * LONGER };
   return { ...state, other: { ...asTarget(state.mine), name: 'Twin', scale }, ...more };
 };
-/** One of the workshop's others, to be strung like itself */
-const stateWith = (id: string): State => {
-  const mine = moreInstrument(id);
-  return { ...initialState, mine, other: asTarget(mine) };
+/** One of the workshop's others, to be strung like itself or like another */
+const stateWith = (id: string, like?: string): State => {
+  const one = moreInstrument(id);
+  const mine = like === undefined ? one : workshopInstrument(like);
+  return { ...initialState, mine, other: asTarget(one) };
 };
 const bendsIn = (state: State) =>
   drawnWith(state, BendTable, { bend: state.bend, onchange: () => undefined });
@@ -304,9 +305,17 @@ test('a short string begins at a nut of its own, courses are tied together, and 
   const begins = bars.map((bar) => Number.parseFloat(attribute(bar, 'x')));
   // The fifth fret lies a quarter of the way along.
   expect(begins).toEqual([0, 0, 0, 0, expect.closeTo(100 * (1 - 2 ** (-5 / 12)), 1)]);
-  const paired = drawnWith(stateWith('knot'), NewStrings);
+  const paired = drawnWith(stateWith('knot', 'redshank'), NewStrings);
   const rows = all(paired.root, (e) => e.tagName === 'li');
   expect(rows.map((row) => hasClass(row, 'joined'))).toEqual(rows.map((_, i) => i % 2 === 1));
+  // Its thin wound strings are the lightest to be had, and say so where they lie, as the sheet does.
+  const lightest = rows.filter((row) => textOf(row).includes('the drawer’s lightest')).length;
+  const onSheet = all(
+    drawnWith(stateWith('knot', 'redshank'), SheetTable).root,
+    (e) => hasClass(e, 'says') && textOf(e) === 'the drawer’s lightest',
+  );
+  expect(onSheet.length).toBeGreaterThan(0);
+  expect(lightest).toBe(onSheet.length);
   const [first] = all(paired.root, (e) => attribute(e, 'role') === 'slider');
   expect(first && attribute(first, 'ariaLabel')).toBe('String 1, course 1, E5');
   const violin = drawnWith(stateWith('phalarope'), MyStrings);
