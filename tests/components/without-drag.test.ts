@@ -25,6 +25,19 @@ test('what tells a finger to drag is for the screen, the rest of its paragraph f
   ).toBe(`<p>${screen('<strong>Drag the saddle</strong>, or tap a row.')} Each row is a neck.</p>`);
 });
 
+test('what is to be done then is for the screen too, until a sentence stands for itself', () => {
+  expect(
+    withoutDragOnPaper(
+      '<p><strong>Drag the jaw</strong> to ten. Then pluck it. Then listen. The tick stays. Then it rains.</p>',
+    ),
+  ).toBe(
+    `<p>${screen('<strong>Drag the jaw</strong> to ten.')}${screen(' Then pluck it.')}${screen(' Then listen.')} The tick stays. Then it rains.</p>`,
+  );
+  expect(withoutDragOnPaper('<p>Slide the line to a fret. A slide rule is one.</p>')).toBe(
+    `<p>${screen('Slide the line to a fret.')} A slide rule is one.</p>`,
+  );
+});
+
 test('what only an attribute, a script or a name of a tag says is left alone', () => {
   const html =
     '<p>At <drag-number data-what="drag"><script>drag()</script>25.5</drag-number> it pulls 102 lb. So.</p>';

@@ -6,7 +6,7 @@ import { desktop, open, scrollThrough, type Visit } from './kit.ts';
 
 let chapter: Visit;
 beforeAll(async () => {
-  // Its first figure has a narrow and a wide sheet, of which paper takes the narrow one.
+  // Its first figure has a narrow and a wide sheet, of which paper takes the wide one.
   chapter = await open(browser, address('course/stiff-strings/'), { viewport: desktop });
   await scrollThrough(chapter.page);
 });
@@ -48,6 +48,9 @@ test('on paper what folds is open, what moves is text or gone, and nothing is to
   expect(await page.locator('button:visible, [data-handle]:visible, nav:visible').count()).toBe(0);
   const sentence = page.locator('.prose > p', { has: page.locator('[role="slider"]') }).first();
   expect(await sentence.innerText()).toMatch(/^At 25\.5\sin, tuned to E4, a gauge of 10 has/);
+  // The figure that is alive has turned to its wide sheet.
+  expect(await page.locator('.figure-body div.wide .stage:visible').count()).toBe(1);
+  expect(await page.locator('.figure-body .phone').count()).toBe(0);
 });
 
 test('the stringing sheet with its bends keeps to one page', async () => {

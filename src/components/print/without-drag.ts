@@ -1,7 +1,8 @@
-// Paper can't be dragged: a sentence that tells a finger to is left out there. It works on the built text, whatever holds the words.
+// Paper can't be dragged: a sentence that tells a finger to is left out there, and what is to be done then. It works on the built text, whatever holds the words.
 
 const VOID = /^(area|base|br|col|hr|img|input|link|meta|source|wbr)$/;
-const DRAG = /\bdrag/i;
+const DRAG = /\b(drag|slide (?!rule))/i;
+const THEN = /^\s*Then\b/;
 
 /** A sentence's HTML without what is not read: tags, and what scripts and styles hold. */
 const words = (html: string): string =>
@@ -73,9 +74,12 @@ export function withoutDragOnPaper(html: string): string {
       }
       if (within.at(-1) === 'island') return whole;
       if (!DRAG.test(words(inside)) || inside.includes('<p')) return whole;
-      const told = sentences(inside).map((sentence) =>
-        DRAG.test(words(sentence)) ? `<span class="screen-only">${sentence}</span>` : sentence,
-      );
+      let isLeftOut = false;
+      const told = sentences(inside).map((sentence) => {
+        const said = words(sentence);
+        isLeftOut = DRAG.test(said) || (isLeftOut && THEN.test(said));
+        return isLeftOut ? `<span class="screen-only">${sentence}</span>` : sentence;
+      });
       return open + told.join('') + close;
     },
   );

@@ -1,14 +1,16 @@
-/** Tells a figure with a narrow and a wide sheet which of them there is room for. Paper takes the narrow one, and so must the figure's style; the whole screen takes the one with the larger letters. */
+/** Tells a figure with a narrow and a wide sheet which of them there is room for. Paper takes the wide one, and so must the figure's style; the whole screen takes the one with the larger letters. */
 import { flushSync } from 'svelte';
 
 /** Calls `choose` now and whenever the answer changes, until what it returns is called. */
 export function watchRoom(query: string, choose: (wide: boolean) => void): () => void {
-  const room = window.matchMedia(`screen and ${query}`);
+  const room = window.matchMedia(`print, ${query}`);
   let printing = false;
   const look = (): void =>
-    choose(!printing && room.matches && document.documentElement.dataset.projecting !== 'narrow');
+    choose(
+      printing || (room.matches && document.documentElement.dataset.projecting !== 'narrow'),
+    );
   const projected = (): void => flushSync(look);
-  // A browser counts a print's pages before it reports their width, and turns back to the screen in between: the narrow
+  // A browser counts a print's pages before it reports their width, and turns back to the screen in between: the wide
   // sheet must stand from the first to the last.
   const paper = (): void => {
     printing = true;
