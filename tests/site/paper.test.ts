@@ -124,7 +124,9 @@ describe.each(sheets)('/%s on paper', (path) => {
     await page.setViewportSize({ width: Math.round(((210 - 2 * 18) / 25.4) * 96), height: 1000 });
     const sheets = await page.evaluate(() =>
       [...document.querySelectorAll('.figure-body')].map((body) => ({
-        narrow: [...body.querySelectorAll('.phone, .narrow-sheet')].filter((s) => s.checkVisibility()),
+        narrow: [...body.querySelectorAll('.phone, .narrow-sheet')].filter((s) =>
+          s.checkVisibility(),
+        ),
         wide: [...body.querySelectorAll('div.wide, .wide-sheet')].map((s) => s.checkVisibility()),
       })),
     );

@@ -3,11 +3,14 @@ import { flushSync } from 'svelte';
 
 /** Calls `choose` now and whenever the answer changes, until what it returns is called. */
 export function watchRoom(query: string, choose: (wide: boolean) => void): () => void {
-  const room = window.matchMedia(`print, ${query}`);
+  const room = window.matchMedia(`screen and ${query}`);
+  const sheet = window.matchMedia('print');
   let printing = false;
   const look = (): void =>
     choose(
-      printing || (room.matches && document.documentElement.dataset.projecting !== 'narrow'),
+      printing ||
+        sheet.matches ||
+        (room.matches && document.documentElement.dataset.projecting !== 'narrow'),
     );
   const projected = (): void => flushSync(look);
   // A browser counts a print's pages before it reports their width, and turns back to the screen in between: the wide
@@ -22,11 +25,13 @@ export function watchRoom(query: string, choose: (wide: boolean) => void): () =>
   };
   look();
   room.addEventListener('change', look);
+  sheet.addEventListener('change', look);
   window.addEventListener('beforeprint', paper);
   window.addEventListener('afterprint', screen);
   window.addEventListener('projecting', projected);
   return () => {
     room.removeEventListener('change', look);
+    sheet.removeEventListener('change', look);
     window.removeEventListener('beforeprint', paper);
     window.removeEventListener('afterprint', screen);
     window.removeEventListener('projecting', projected);
