@@ -42,7 +42,8 @@ export function unitsTaken(quantity: AnswerQuantity, units: Units): string {
     case 'force':
       return `in ${forceUnit(units)}, or name the unit`;
     case 'length':
-      return `in ${lengthUnit(units)}, or name the unit`;
+      // “In in” reads as a slip.
+      return `in ${lengthUnit(units) === 'in' ? 'inches' : lengthUnit(units)}, or name the unit`;
     case 'density':
       return `in ${densityUnit()}, or name the unit`;
     case 'frequency':

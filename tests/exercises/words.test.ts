@@ -203,6 +203,7 @@ it('unitsTaken names the unit of a bare number', () => {
   expect(unitsTaken('force', 'in-lb')).toMatch(/^in lb/);
   expect(unitsTaken('force', 'mm-kg')).toMatch(/^in kg/);
   expect(unitsTaken('length', 'mm-N')).toMatch(/^in mm/);
+  expect(unitsTaken('length', 'in-lb')).toMatch(/^in inches/);
   expect(unitsTaken('density', 'in-lb')).toMatch(/^in g\/m/);
   expect(unitsTaken('frequency', 'in-lb')).toBe('in Hz');
   expect(unitsTaken('percent', 'in-lb')).toBe('in per cent');
