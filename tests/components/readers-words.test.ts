@@ -47,7 +47,7 @@ test('every address that has readers’ words is one that can be found', () => {
 
 test.each([
   ['floppy', 'course/what-the-hand-feels/'],
-  ['slinky', 'course/what-the-hand-feels/'],
+  ['loose strings', 'course/what-the-hand-feels/'],
   ['strings too tight', 'course/two-guitars-one-feel/'],
   ['too tight', 'course/what-the-hand-feels/'],
   ['lighter strings', 'course/two-guitars-one-feel/'],
@@ -58,7 +58,7 @@ test.each([
   ['buzzing', 'course/what-neck-and-bridge-carry/'],
   ['how to measure', 'course/speaking-length/#measuring-it'],
   ['measure scale length', 'course/speaking-length/#measuring-it'],
-  ['fanned frets', 'course/a-scale-for-every-string/'],
+  ['slanted frets', 'course/a-scale-for-every-string/'],
   ['string keeps breaking', 'course/when-strings-break/'],
   ['out of tune', 'course/in-tune-up-the-neck/'],
   ['unknown string', 'labs/listen/'],

@@ -60,7 +60,7 @@ describe('reachOf', () => {
     );
   });
 
-  it('lets no side of a fanned neck leave the site’s limits', () => {
+  it('lets no side of a slanting neck leave the site’s limits', () => {
     const { min, max } = allowedLengths(at(0.6, 0.7));
     expect((max * 0.7) / 0.6).toBeCloseTo(limits.scale.max, 9);
     expect(min).toBe(limits.scale.min);

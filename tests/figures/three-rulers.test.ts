@@ -122,7 +122,7 @@ describe('the three rulers', () => {
     },
   );
 
-  it.each([phone, wide])('draw a whole tone on any first string alike ($name)', (frame) => {
+  it.each([phone, wide])('draw a whole tone on any first string equally high ($name)', (frame) => {
     for (const { id, strings } of workshop)
       for (const string of strings.keys()) {
         const view = exactView(on(id, string));

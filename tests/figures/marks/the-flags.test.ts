@@ -95,7 +95,7 @@ describe.each(inHand)('%s, string %d', (id, string) => {
   });
 
   test.each([0, 1])(
-    'sheet %d: saddles stand where they were put, and the tick where the one in hand serves best',
+    'sheet %d: saddles stand where they were put, and the tick where the chosen one serves best',
     (which) => {
       const sheet = sheetsOf(found)[which];
       if (!sheet) throw new Error('two sheets');

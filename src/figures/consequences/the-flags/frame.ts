@@ -17,7 +17,7 @@ export interface Plan {
   readonly size: number;
   /** How long a pennant is */
   readonly pennant: number;
-  /** Frets whose flags are lettered with their cents, for the string in hand */
+  /** Frets whose flags are lettered with their cents, for the chosen string */
   readonly numbered: readonly number[];
 }
 

@@ -85,7 +85,7 @@ export interface Scales {
 
 const WHOLE_TONE = 200;
 
-/** The first string gives the measure of all three: what a whole tone takes on it is always drawn alike. */
+/** The first string gives the measure of all three: what a whole tone takes on it is always drawn the same height. */
 export function scalesFor(frame: Frame, { own }: View, fret: number, longest: number): Scales {
   const tone = pushedTo(own, fret, WHOLE_TONE);
   return {

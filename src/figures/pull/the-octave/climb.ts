@@ -1,5 +1,5 @@
 /**
- * The octave as a stair: a step for every semitone, as high as the string in hand pulls at that note. Pull goes with the square of
+ * The octave as a stair: a step for every semitone, as high as the chosen string pulls at that note. Pull goes with the square of
  * the frequency, so each step is 2^(1/6) times as high as the one before it, and twelve of them make four times: a stair whose
  * shape is the same for every string.
  */
@@ -20,12 +20,12 @@ export const pullFactor = (semitones: number): number =>
   tensionRatio({ frequency: 2 ** (semitones / PER_OCTAVE) });
 
 export interface Climb {
-  /** Note numbers: the string's own, the one in hand as far as the drawing reaches, and the drawing's ends */
+  /** Note numbers: the string's own, the chosen one as far as the drawing reaches, and the drawing's ends */
   readonly own: number;
   readonly value: number;
   readonly min: number;
   readonly max: number;
-  /** The string in hand at its own note and at the one in hand */
+  /** The chosen string at its own note and at the chosen one */
   readonly rest: Pull;
   readonly tuned: Pull;
   /** Semitones from the own note to where the string may break, and to where it must; undefined where no strength is known */
@@ -58,7 +58,7 @@ export const climbOf = once((state: State): Climb => {
   };
 });
 
-/** The state with the string in hand tuned to a note number; its own note leaves nothing tried. */
+/** The state with the chosen string tuned to a note number; its own note leaves nothing tried. */
 export function tunedTo(state: State, number: number): State {
   const { own } = triedOf(state);
   const back = number === noteNumber(own.note);
