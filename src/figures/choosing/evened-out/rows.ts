@@ -33,20 +33,27 @@ export const evenSet = (pulls: readonly Pull[], wanted: number, a4: number): rea
     });
   });
 
-export const rowsOf = once((state: State): readonly Row[] => {
+const row = (id: Row['id'], title: string, pulls: readonly Pull[]): Row => ({
+  id,
+  title,
+  pulls,
+  spread: spreadOf(pulls),
+});
+
+/** The set as it is, on either board. */
+export const hungOf = once((state: State): readonly [parallel: Row, slanting: Row] => {
   const { parallel, slanting } = readBoard(state);
-  // The set is kept as heavy as it was: what is aimed at is its mean on the parallel board.
-  const { mean } = spreadOf(parallel);
-  const picked = evenSet(slanting, mean, state.mine.a4);
-  const row = (id: Row['id'], title: string, pulls: readonly Pull[]): Row => ({
-    id,
-    title,
-    pulls,
-    spread: spreadOf(pulls),
-  });
   return [
     row('parallel', 'Parallel, the set as it is', parallel),
     row('slanting', 'Slanting, the same set', slanting),
-    row('picked', 'Slanting, gauges chosen for one pull', picked),
   ];
 });
+
+/** Gauges chosen anew for the slanting board. The set is kept as heavy as it was: what is aimed at is its mean on the parallel board. */
+export const pickedOf = once((state: State): Row => {
+  const [parallel, slanting] = hungOf(state);
+  const picked = evenSet(slanting.pulls, parallel.spread.mean, state.mine.a4);
+  return row('picked', 'Slanting, gauges chosen for one pull', picked);
+});
+
+export const rowsOf = (state: State): readonly Row[] => [...hungOf(state), pickedOf(state)];

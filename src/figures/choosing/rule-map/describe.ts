@@ -91,13 +91,18 @@ export const ruleText = (rule: number, units: Units): string =>
   `half a step for ${formatLength(fromInches(rule), units)}`;
 
 /** How many of the sets that a rule names keep every string, and on average, within what a hand can tell. */
+function countText(map: RuleMapData, rule: number): string {
+  const cells = cellsOn(map, rule);
+  const whole = cells.filter(({ state }) => state === 'within').length;
+  const average = cells.filter(({ state }) => state === 'within' || state === 'average').length;
+  return `${average} of ${cells.length} sets right on average, ${whole} on every string`;
+}
+
+/** Of the line that nobody has drawn yet, which stands too steep. */
+export const waitingVerdict = (map: RuleMapData, rule: number): string =>
+  `As it stands: ${countText(map, rule)}. Where would you lay it?`;
+
 export function ruleVerdict(map: RuleMapData, rule: number, units: Units): string {
-  const count = (inches: number): string => {
-    const cells = cellsOn(map, inches);
-    const whole = cells.filter(({ state }) => state === 'within').length;
-    const average = cells.filter(({ state }) => state === 'within' || state === 'average').length;
-    return `${average} of ${cells.length} sets right on average, ${whole} on every string`;
-  };
-  const trade = [1, 1.5].map((inches) => `${ruleText(inches, units)}, ${count(inches)}`);
-  return `Your rule, ${ruleText(rule, units)}: ${count(rule)}. The trade’s: ${trade.join('; ')}.`;
+  const trade = [1, 1.5].map((inches) => `${ruleText(inches, units)}, ${countText(map, inches)}`);
+  return `Your rule, ${ruleText(rule, units)}: ${countText(map, rule)}. The trade’s: ${trade.join('; ')}.`;
 }
