@@ -5,14 +5,12 @@
 
 type Island = HTMLElement & { readonly start: () => void };
 
-const asleep = (): Island | null => document.querySelector<Island>('astro-island[ssr]');
-const sleeping = (): boolean =>
-  asleep() !== null || document.querySelector('[data-sleeping]') !== null;
+const SLEEPS = 'astro-island[ssr], [data-sleeping]';
 
 /** Between two of them the page draws and hears its reader. */
 const breathe = (): Promise<void> =>
   new Promise((done) => {
-    if ('requestIdleCallback' in window) requestIdleCallback(() => done(), { timeout: 300 });
+    if ('requestIdleCallback' in globalThis) requestIdleCallback(() => done(), { timeout: 300 });
     else setTimeout(done, 50);
   });
 
@@ -39,21 +37,24 @@ async function wakeOne(island: Island): Promise<void> {
 export async function awaken(): Promise<void> {
   // The store may be used without a page, as its own tests do.
   if (typeof document === 'undefined') return;
+  // Asked of the page that it began on: between two breaths a page may have gone.
   const root = document.documentElement;
-  addEventListener('beforeprint', () => root.toggleAttribute('data-asleep', sleeping()));
-  addEventListener('afterprint', () => root.toggleAttribute('data-asleep', sleeping()));
+  const tell = (): void =>
+    void root.toggleAttribute('data-asleep', root.querySelector(SLEEPS) !== null);
+  addEventListener('beforeprint', tell);
+  addEventListener('afterprint', tell);
   bringDirective(window as Window);
   const tried = new Set<Island>();
   for (;;) {
     await breathe();
-    const next = [...document.querySelectorAll<Island>('astro-island[ssr]')].find(
+    const next = [...root.querySelectorAll<Island>('astro-island[ssr]')].find(
       (island) => !tried.has(island),
     );
     if (!next) break;
     tried.add(next);
     await wakeOne(next);
   }
-  while (document.querySelector('[data-sleeping]')) await breathe();
+  while (root.querySelector('[data-sleeping]')) await breathe();
   delete root.dataset.unread;
-  root.toggleAttribute('data-asleep', sleeping());
+  tell();
 }
