@@ -147,9 +147,9 @@ describe('ruleMapOf', () => {
 describe('a rule of the reader’s own', () => {
   test('has its ring a whole step from home, and runs no farther than the map', () => {
     const row = gripRow(map);
-    expect(map.rows[row ?? -1]?.steps).toBe(-1);
-    const range = ruleRange(map, -1);
-    expect(alongRule(range.max, -1)).toBe(map.columns.at(-1));
+    expect(map.rows[row ?? -1]?.steps).toBe(1);
+    const range = ruleRange(map, 1);
+    expect(alongRule(range.max, 1)).toBe(map.columns[0]);
     expect(alongRule(1, -0.5)).toBe(1);
     // A bass’s sets begin with a wound string, of which no rule speaks.
     const bass = ruleMapOf(workshopInstrument('godwit'));

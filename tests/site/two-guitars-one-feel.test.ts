@@ -156,7 +156,7 @@ test('a rule of the reader’s own is drawn by hand, and the guitar walks along 
   const at = (name: string) => page.locator(`[data-handle="${name}"]:visible`);
   expect(await page.locator('[data-part="rule-inch"]').first().isVisible()).toBe(false);
   await at('rule').scrollIntoViewIfNeeded();
-  await dragWithFinger(at('rule'), { x: 70 });
+  await dragWithFinger(at('rule'), { x: -70 });
   const { now } = await sliderValue(at('rule'));
   expect(now).toBeGreaterThan(0.7);
   expect(await page.locator('.ruled').textContent()).toContain(

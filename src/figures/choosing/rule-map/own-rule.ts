@@ -7,8 +7,8 @@ export function gripRow({ rows }: Pick<RuleMapData, 'rows'>): number | undefined
   const far = (steps: number | undefined): number => (steps ? Math.abs(Math.abs(steps) - 1) : 99);
   const best = rows.reduce((a, { steps }, i) => {
     const nearer = far(steps) < far(rows[a]?.steps);
-    // Of two as near, towards the longer scales, where there is more room.
-    const same = far(steps) === far(rows[a]?.steps) && (steps ?? 0) < 0;
+    // Of two as near, towards the shorter scales: the guitar walks on the other side, with a ring of its own.
+    const same = far(steps) === far(rows[a]?.steps) && (steps ?? 0) > 0;
     return nearer || same ? i : a;
   }, 0);
   return rows[best]?.steps ? best : undefined;
