@@ -2,34 +2,22 @@
 import { encode } from './link.ts';
 import { jobId, jobTail } from './job-tail.ts';
 import { decode } from './link-read.ts';
-import type { Page, Step } from './page.ts';
+import type { Page } from './page.ts';
 import { differs, untried } from './own.ts';
 import type { Instrument, State } from './schema.ts';
 import { canRemember, forget, isGuest, recall, remember, whenRemembered } from './storage.ts';
+import { ids, pastOf, readPast, rememberPast, whenReady } from './past.ts';
 import { asTarget, exampleOf, initialState, workshop } from './workshop.ts';
 
 /** ms; what is changed several times in a row goes into the book once */
 const SOON = 400;
-const MOST_REMEMBERED = 30;
 
-/** Of instruments that are the reader's own: the id in the book. */
-const ids = new WeakMap<Instrument, string>();
 /** Entries that a change on this page made; to undo the change puts them away. */
 const made = new Set<string>();
 /** Of the reader's own instrument, as the book was last told. */
 let current: string | undefined;
 
 const newId = (): string => crypto.getRandomValues(new Uint32Array(4)).join('-');
-
-// Weights that somebody knows, and picks from the reader's own strings.
-const needsMore = /x\d|\/from-/;
-let hasMore = false;
-
-/** Goes on as soon as all that a state of this text needs is there: at once, for most. */
-function whenReady(text: string, then: () => void): void | Promise<void> {
-  if (hasMore || !needsMore.test(text)) return then();
-  return import('./own-picks.ts').then(() => (hasMore = true)).then(then, () => undefined);
-}
 
 /** Takes up what the device remembers. Where the reader was quicker, it is what undo comes back to. */
 export function readMemory(held: Page, remembered: string): void | Promise<void> {
@@ -79,60 +67,6 @@ function refill(held: Page): void {
   );
 }
 
-/** Steps back that are remembered, until what reads them is there; what the page held before is replaced by them. */
-let waiting: { readonly list: readonly Past[]; readonly before: readonly Step[] } | undefined;
-
-/** What was done since the remembered steps were asked for: it comes after them. */
-const doneSince = ({ past }: Page): readonly Step[] =>
-  past.filter((step) => !waiting?.before.includes(step));
-
-/** The steps back that are remembered: those that changed the reader's own. */
-function readPast(held: Page, list = pastOf(recall('undo')), before: readonly Step[] = []): void {
-  const asked = (waiting = { list, before });
-  void whenReady(list.map(({ text }) => text).join(), () => {
-    // Another window may have changed them once more.
-    if (waiting !== asked) return;
-    held.past = [...list.map((past) => stepOf(held, past)), ...doneSince(held)];
-    waiting = undefined;
-  });
-}
-
-function pastOf(text = '[]'): readonly Past[] {
-  try {
-    const list: unknown = JSON.parse(text);
-    return Array.isArray(list) ? list.filter(isPast) : [];
-  } catch {
-    return [];
-  }
-}
-
-interface Past {
-  readonly text: string;
-  readonly id?: string;
-}
-const isPast = (value: unknown): value is Past =>
-  value !== null && typeof value === 'object' && 'text' in value && typeof value.text === 'string';
-
-/** Read only when it is wanted. */
-function stepOf(held: Page, { text, id }: Past): Step {
-  let state: State | undefined;
-  const read = (): State => {
-    state ??= decode(text, held.own).state ?? held.own;
-    if (id !== undefined) ids.set(state.mine, id);
-    return state;
-  };
-  return {
-    visiting: false,
-    tail: '',
-    get state() {
-      return read();
-    },
-    get own() {
-      return read();
-    },
-  };
-}
-
 /** Remembers the steps back, and puts the reader's own instrument in the book, under its id or as a new entry. */
 export function bookkeep(held: Page, isNew: boolean, undone: boolean): void {
   if (isGuest()) return;
@@ -149,10 +83,7 @@ export function bookkeep(held: Page, isNew: boolean, undone: boolean): void {
   }
   if (current === undefined) forget('own-id');
   else remember('own-id', current);
-  const steps = doneSince(held).flatMap(({ own }) => own ?? []);
-  const texts = steps.map((own) => ({ text: encode(own), id: ids.get(own.mine) }));
-  const past = [...(waiting?.list ?? []), ...texts].slice(-MOST_REMEMBERED);
-  remember('undo', JSON.stringify(past));
+  rememberPast(held);
   if (undone && before !== undefined && before !== current && made.has(before))
     void putAway(before);
   if (current !== undefined) shelve(held, current, mine);
