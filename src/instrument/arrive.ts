@@ -6,7 +6,7 @@ import type { Page } from './page.ts';
 import { differs, untried } from './own.ts';
 import type { Instrument, State } from './schema.ts';
 import { canRemember, forget, isGuest, recall, remember, whenRemembered } from './storage.ts';
-import { ids, pastOf, readPast, rememberPast, whenReady } from './past.ts';
+import { ids, leftPast, pastOf, readPast, rememberPast, whenReady } from './past.ts';
 import { asTarget, exampleOf, initialState, workshop } from './workshop.ts';
 
 /** ms; what is changed several times in a row goes into the book once */
@@ -43,19 +43,28 @@ function takeMemory(held: Page, remembered: string): void {
   // A drag may have begun meanwhile.
   held.state = shown === initialState ? held.own : rebased(shown, initialState, held.own);
   identify(held);
-  readPast(held);
+  const { list, isNew } = leftPast();
+  readPast(held, [...pastOf(recall('undo')), ...list]);
+  if (isNew) startAnew(held);
   listen(held);
   refill(held);
   if (recall('job') !== undefined) void import('./book/keep-job.ts').then((m) => m.saveLeft());
   // What an earlier version, or a page that was left too soon, has not put in the book.
-  if (!exampleOf(state.mine) && (current === undefined || recall('unshelved') !== undefined))
-    bookkeep(held, current === undefined, false);
+  const isMissing =
+    !exampleOf(state.mine) && (current === undefined || recall('unshelved') !== undefined);
+  if (isMissing || list.length > 0) bookkeep(held, current === undefined, false);
 }
 
 /** Whose entry of the book the remembered instrument is. */
 function identify({ own }: Page): void {
   current = recall('own-id');
   if (current !== undefined) ids.set(own.mine, current);
+}
+
+/** What came of a visit, or was done before this was read, is no entry of the book yet. */
+function startAnew({ own }: Page): void {
+  current = undefined;
+  ids.delete(own.mine);
 }
 
 /** Picks of the reader's own come from the strings of the book as they are now. */

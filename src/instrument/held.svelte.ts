@@ -6,10 +6,12 @@ import { encode } from './link.ts';
 import { differs, untried } from './own.ts';
 import type { State } from './schema.ts';
 import type { Page, Step } from './page.ts';
-import { remember } from './storage.ts';
+import { recall, remember } from './storage.ts';
 import { initialState } from './workshop.ts';
 
 const MOST_UNDO = 200;
+
+type Late = typeof import('./arrive.ts');
 
 export class Held implements Page {
   /** What every figure draws. Replaced, never mutated. */
@@ -30,6 +32,7 @@ export class Held implements Page {
   /** Whether something was remembered, or has been done here */
   begun = false;
   awake = false;
+  #late: Promise<Late | undefined> | undefined;
 
   /** One step of undo more, from what was settled last; with the reader's own before, where the step changes that. */
   push(own?: State): void {
@@ -42,12 +45,18 @@ export class Held implements Page {
   adopt(next: State): void {
     const { own, visiting } = this;
     const changes = differs(next, own);
+    const was = encode(own);
+    const kept = recall('state') ?? was;
     this.push(changes ? own : undefined);
     this.visiting = false;
     this.tail = '';
     this.own = untried(next);
     this.keep();
-    if (changes) this.bookkeep(visiting);
+    if (!changes) return;
+    // For the next page, where this one is left before what remembers the steps back has arrived.
+    const isNew = visiting || kept !== was;
+    remember('step', `${recall('step') ?? ''} ${kept}${isNew ? ' new' : ''}`);
+    this.bookkeep(visiting);
   }
 
   /** Remembers the reader's own, to come back to. */
@@ -95,8 +104,9 @@ export class Held implements Page {
   }
 
   /** What comes only when there is a link or a memory to read, or an instrument to keep. */
-  async late(then: (late: typeof import('./arrive.ts')) => unknown): Promise<void> {
-    const late = await import('./arrive.ts').catch(() => undefined);
+  async late(then: (late: Late) => unknown): Promise<void> {
+    // Asked for once: later, what is pressed is done before the page can be left.
+    const late = await (this.#late ??= import('./arrive.ts').catch(() => (this.#late = undefined)));
     if (late) await then(late);
     else this.notice = 'A part of this page did not arrive. Load it again.';
   }

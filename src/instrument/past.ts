@@ -3,7 +3,7 @@ import { encode } from './link.ts';
 import { decode } from './link-read.ts';
 import type { Page, Step } from './page.ts';
 import type { Instrument, State } from './schema.ts';
-import { recall, remember } from './storage.ts';
+import { forget, recall, remember } from './storage.ts';
 
 const MOST_REMEMBERED = 30;
 
@@ -51,6 +51,18 @@ export function pastOf(text = '[]'): readonly Past[] {
   }
 }
 
+/** The steps of a page that was left before it could remember them, and whether what came of them is a new entry of the book. */
+export function leftPast(): { readonly list: readonly Past[]; readonly isNew: boolean } {
+  const words = recall('step')?.split(' ').filter(Boolean) ?? [];
+  const id = recall('own-id');
+  const list: Past[] = [];
+  let isNew = false;
+  for (const text of words)
+    if (text === 'new') isNew = true;
+    else list.push({ text, ...(id !== undefined && !isNew && { id }) });
+  return { list, isNew };
+}
+
 interface Past {
   readonly text: string;
   readonly id?: string;
@@ -83,5 +95,6 @@ export function rememberPast(held: Page): void {
   const steps = doneSince(held).flatMap(({ own }) => own ?? []);
   const texts = steps.map((own) => ({ text: encode(own), id: ids.get(own.mine) }));
   const past = [...(waiting?.list ?? []), ...texts].slice(-MOST_REMEMBERED);
+  forget('step');
   remember('undo', JSON.stringify(past));
 }

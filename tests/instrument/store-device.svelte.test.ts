@@ -235,6 +235,44 @@ describe('what a reader does before all that was remembered is read', () => {
     expect([encode(store.state), ...back()]).toContain(encode(weighed));
   });
 
+  /** On this page nothing arrives that comes when it is wanted; the next one is whole. */
+  async function leaveTooSoon(...changes: readonly State[]): Promise<void> {
+    const late = '../../src/instrument/arrive.ts';
+    vi.doMock(late, () => new Promise(() => undefined));
+    await loadNext();
+    void store.open();
+    for (const each of changes) store.change(each);
+    await settle();
+    vi.doUnmock(late);
+    await loadNext();
+    await store.open();
+    await read();
+  }
+
+  it('is undone on the next page, where this one was left before it could be remembered', async () => {
+    await leaveTooSoon(first, second);
+    expect(encode(store.state)).toBe(encode(second));
+    await loadNext();
+    await store.open();
+    expect(back()).toEqual([first, initialState].map(encode));
+  });
+
+  it('leaves what was remembered in the book, and what undo comes back to is that', async () => {
+    await store.open();
+    store.change(first);
+    await read();
+    const id = recall('own-id');
+    await leaveTooSoon(second);
+    expect(encode(store.state)).toBe(encode(second));
+    expect(recall('own-id')).not.toBe(id);
+    expect(back()).toEqual([first, initialState].map(encode));
+    await settle();
+    expect(recall('own-id')).toBeUndefined();
+    store.redo();
+    await settle();
+    expect(recall('own-id')).toBe(id);
+  });
+
   it('goes on, where it is a drag, from the remembered instrument', async () => {
     await before(weighed);
     const letThrough = await nextSlowly();
