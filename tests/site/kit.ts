@@ -224,13 +224,24 @@ async function passThrough(page: Page, waits: string): Promise<void> {
       const waiting = document.querySelectorAll(which);
       waiting[0]?.scrollIntoView({ block: 'center' });
       waiting[0]?.parentElement?.dispatchEvent(new Event('focusin'));
-      return waiting.length;
+      return { left: waiting.length, first: waiting[0]?.parentElement?.outerHTML.slice(0, 200) };
     }, waits);
-  for (let left = await nextInSight(); left > 0; left = await nextInSight()) {
-    await page.waitForFunction(
-      ([which, count]) => document.querySelectorAll(which).length < count,
-      [waits, left] as const,
-    );
+  const wait = { polling: 50, timeout: 2000 };
+  let tries = 0;
+  let now = await nextInSight();
+  while (now.left > 0) {
+    const { left } = now;
+    await page
+      .waitForFunction(
+        ([which, count]) => document.querySelectorAll(which).length < count,
+        [waits, left] as const,
+        wait,
+      )
+      .catch(() => undefined);
+    // A browser without a screen that leaves frames out sees nothing come into sight: it is shown it once more.
+    now = await nextInSight();
+    tries = now.left < left ? 0 : tries + 1;
+    if (tries > 15) throw new Error(`never comes alive: ${now.first}`);
   }
 }
 
