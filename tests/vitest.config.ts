@@ -31,6 +31,8 @@ export default defineConfig({
           name: 'unit',
           // The tests of pure functions share nothing that one could spoil for another.
           isolate: false,
+          // One for each processor: by itself Vitest leaves one idle.
+          maxWorkers: availableParallelism(),
           include: [`tests/${rooms}/**/*.test.ts`],
           exclude: ['**/*.svelte.test.ts'],
           setupFiles: ['tests/seed.ts'],
@@ -44,6 +46,7 @@ export default defineConfig({
         test: {
           name: 'unit-runes',
           environment: './tests/environment.ts',
+          maxWorkers: availableParallelism(),
           include: [`tests/${rooms}/**/*.svelte.test.ts`],
           setupFiles: ['tests/seed.ts'],
         },
