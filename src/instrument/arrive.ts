@@ -1,4 +1,5 @@
 /** What a page takes up: the device's memory, an address, another window's changes; and how a visit ends or is kept. */
+import { followHand } from './handed.svelte.ts';
 import { encode } from './link.ts';
 import { jobId, jobTail } from './job-tail.ts';
 import { decode } from './link-read.ts';
@@ -21,6 +22,7 @@ const newId = (): string => crypto.getRandomValues(new Uint32Array(4)).join('-')
 
 /** Takes up what the device remembers. Where the reader was quicker, it is what undo comes back to. */
 export function readMemory(held: Page, remembered: string): void | Promise<void> {
+  followHand(held);
   const id = recall('own-id');
   const past = pastOf(recall('undo'));
   return whenReady(remembered, () => {
@@ -78,6 +80,7 @@ function refill(held: Page): void {
 
 /** Remembers the steps back, and puts the reader's own instrument in the book, under its id or as a new entry. */
 export function bookkeep(held: Page, isNew: boolean, undone: boolean): void {
+  followHand(held);
   if (isGuest()) return;
   listen(held);
   refill(held);
@@ -183,6 +186,7 @@ const isOwn = ({ mine, other }: State): boolean =>
 
 /** Takes up the address. */
 export function readLink(held: Page, isFirst: boolean): void | Promise<void> {
+  followHand(held);
   return whenReady(window.location.hash, () => takeLink(held, isFirst));
 }
 

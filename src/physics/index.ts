@@ -24,6 +24,7 @@ export * from './nearest-pull.ts';
 export * from './pitch.ts';
 export * from './pressed-deep.ts';
 export * from './rounds.ts';
+export * from './sensitivity.ts';
 export * from './slackened.ts';
 export * from './stiffness.ts';
 export * from './strength.ts';

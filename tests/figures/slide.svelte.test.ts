@@ -61,6 +61,52 @@ function key(name: string, more: KeyboardEventInit = {}): boolean {
 }
 const keyUp = (): boolean => element.dispatchEvent(new KeyboardEvent('keyup'));
 
+describe('on a drawing that is turned over for a left hand', () => {
+  beforeEach(() => {
+    document.documentElement.dataset.hand = 'left';
+    element.className = 'sided';
+  });
+  afterEach(() => {
+    delete document.documentElement.dataset.hand;
+  });
+
+  test('a finger that goes to the right goes against what is written from left to right', () => {
+    pointer('down', 10, 10);
+    pointer('move', 30, 99);
+    pointer('up', 30, 99);
+    expect(told).toEqual([40, 'done']);
+  });
+
+  test('the arrow to the right moves the handle to the right all the same, whichever way its value grows', () => {
+    key('ArrowRight');
+    expect(value).toBe(45);
+    key('ArrowLeft');
+    expect(value).toBe(50);
+    attach({ pixelsPerUnit: () => -2 });
+    key('ArrowRight');
+    expect(value).toBe(55);
+    keyUp();
+  });
+
+  test('up and down, the ends, and drawings that have no left hand stay as they are', () => {
+    key('ArrowUp');
+    expect(value).toBe(55);
+    key('End');
+    expect(value).toBe(100);
+    keyUp();
+    attach({ axis: 'y' });
+    pointer('down', 0, 0);
+    pointer('move', 0, -20);
+    pointer('up', 0, -20);
+    expect(value).toBe(90);
+    element.className = '';
+    attach();
+    key('ArrowLeft');
+    expect(value).toBe(85);
+    keyUp();
+  });
+});
+
 describe('a pointer', () => {
   test('moves the value with it, by the pixels of one unit, and settles it once when it leaves', () => {
     pointer('down', 10, 10);

@@ -75,7 +75,7 @@ test('describing an instrument', async () => {
       `Tab: Strings, combobox, ${mine.strings.length}, collapsed`,
       `Tab: A4, textbox, ${mine.a4} Hz`,
       'Tab: Strung with, combobox, electric, collapsed',
-      'Tab: Courses and frets single strings from one nut, DisclosureTriangle, collapsed',
+      'Tab: Courses, frets, left hand single strings from one nut, DisclosureTriangle, collapsed',
       'Tab: Set, combobox, tens, collapsed',
       `ArrowDown: Set, combobox, ${chosen}, collapsed`,
       `Tab: String by string ${strings}, DisclosureTriangle, collapsed`,

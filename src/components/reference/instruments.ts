@@ -57,7 +57,7 @@ function lineOf(id: string, about: string, instrument: Instrument): InstrumentLi
   const pulls = pullsOf(instrument);
   const tensions = pulls.map(({ tension }) => tension);
   const { treble, bass } = instrument.scale;
-  const inch = (metres: number): string => String(Number(inches(metres).toFixed(2)));
+  const inch = (metres: number): string => String(Number(inches(metres).toFixed(3)));
   const { strings } = instrument;
   return {
     id,

@@ -24,16 +24,16 @@ export function watchRoom(query: string, choose: (wide: boolean) => void): () =>
     look();
   };
   look();
-  room.addEventListener('change', look);
-  sheet.addEventListener('change', look);
-  window.addEventListener('beforeprint', paper);
-  window.addEventListener('afterprint', screen);
-  window.addEventListener('projecting', projected);
+  const watched = new AbortController();
+  for (const [where, type, heed] of [
+    [room, 'change', look],
+    [sheet, 'change', look],
+    [window, 'beforeprint', paper],
+    [window, 'afterprint', screen],
+    [window, 'projecting', projected],
+  ] as const)
+    where.addEventListener(type, heed, watched);
   return () => {
-    room.removeEventListener('change', look);
-    sheet.removeEventListener('change', look);
-    window.removeEventListener('beforeprint', paper);
-    window.removeEventListener('afterprint', screen);
-    window.removeEventListener('projecting', projected);
+    watched.abort();
   };
 }

@@ -4,7 +4,8 @@
  */
 import type { Attachment } from 'svelte/attachments';
 import { grip } from './grip.ts';
-import { keyedStop, nearestStop } from './stops.ts';
+import { isTurned } from './sided.ts';
+import { keyedBy, keyedStop, nearestStop } from './stops.ts';
 
 export interface Slide {
   readonly value: number;
@@ -56,31 +57,17 @@ export function keyedValue(
   shift: boolean,
   slide: Pick<Slide, 'value' | 'min' | 'max' | 'step' | 'fine' | 'page' | 'stops'>,
 ): number | undefined {
-  const { value, min, max, step, fine, page, stops } = slide;
+  const { value, step, fine, page, stops } = slide;
   if (stops) return keyedStop(key, { value, page, stops });
-  const small = shift ? fine : step;
-  switch (key) {
-    case 'ArrowRight':
-    case 'ArrowUp':
-      return clamp(snap(value + small, fine), slide);
-    case 'ArrowLeft':
-    case 'ArrowDown':
-      return clamp(snap(value - small, fine), slide);
-    case 'PageUp':
-      return clamp(snap(value + page, fine), slide);
-    case 'PageDown':
-      return clamp(snap(value - page, fine), slide);
-    case 'Home':
-      return min;
-    case 'End':
-      return max;
-    default:
-      return undefined;
-  }
+  const by = keyedBy(key, shift ? fine : step, page);
+  return by === undefined ? undefined : clamp(snap(value + by, fine), slide);
 }
 
 /** A value as it stands in an attribute: without the last bits that only a conversion put there. */
 export const tidy = (value: number): number => Number(value.toPrecision(6));
+
+/** Whether what goes across goes the other way, as on a drawing that is turned over. */
+const turns = (on: HTMLElement, { axis }: Slide): boolean => axis === 'x' && isTurned(on);
 
 /** Makes an element slide. `get` is asked at every event, so it always sees the present value. */
 export function slide(get: () => Slide): Attachment<HTMLElement> {
@@ -89,7 +76,7 @@ export function slide(get: () => Slide): Attachment<HTMLElement> {
       const { value: before, axis, pixelsPerUnit } = get();
       const at = (event: PointerEvent): number => (axis === 'x' ? event.clientX : event.clientY);
       const from = at(press);
-      const scale = pixelsPerUnit(element);
+      const scale = pixelsPerUnit(element) * (turns(element, get()) ? -1 : 1);
       // What a figure paints it is told at the beat, so the last value is remembered here.
       let last = before;
       return {
@@ -110,9 +97,15 @@ export function slide(get: () => Slide): Attachment<HTMLElement> {
         },
       };
     },
-    key: ({ key, shiftKey }) => {
+    key: ({ key, shiftKey, currentTarget }) => {
       const now = get();
-      const value = keyedValue(key, shiftKey, now);
+      const on = currentTarget as HTMLElement;
+      // On a drawing that is turned over, the key that points to the right goes on moving the handle there.
+      const meant =
+        turns(on, now) && now.pixelsPerUnit(on) > 0
+          ? key.replace(/(Left)|Right/, (_, left) => (left ? 'Right' : 'Left'))
+          : key;
+      const value = keyedValue(meant, shiftKey, now);
       if (value === undefined) return false;
       if (differs(value, now)) now.onmove(value);
       return true;

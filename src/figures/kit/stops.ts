@@ -1,16 +1,22 @@
 /** Sliding over values that are not evenly spaced, such as the gauges that can be had. */
 
-const moves: Readonly<Record<string, 'small' | 'page' | 'end'>> = {
-  ArrowRight: 'small',
-  ArrowUp: 'small',
-  ArrowLeft: 'small',
-  ArrowDown: 'small',
-  PageUp: 'page',
-  PageDown: 'page',
-  Home: 'end',
-  End: 'end',
+/** Which way the keys of a slider go: by a small step, by a page, or to the end. */
+const ways: Readonly<Record<string, number>> = {
+  ArrowRight: 1,
+  ArrowUp: 1,
+  ArrowLeft: -1,
+  ArrowDown: -1,
+  PageUp: 2,
+  PageDown: -2,
+  Home: -3,
+  End: 3,
 };
-const backwards: ReadonlySet<string> = new Set(['ArrowLeft', 'ArrowDown', 'PageDown', 'Home']);
+
+/** What a key adds, without end for the ends; undefined when it is not a slider's. */
+export function keyedBy(key: string, small: number, page: number): number | undefined {
+  const way = ways[key];
+  return way && Math.sign(way) * ([small, page][Math.abs(way) - 1] ?? Infinity);
+}
 
 export const nearestStop = (value: number, stops: readonly number[]): number =>
   stops.reduce(
@@ -23,9 +29,8 @@ export function keyedStop(
   key: string,
   { value, page, stops }: { value: number; page: number; stops: readonly number[] },
 ): number | undefined {
-  const move = moves[key];
-  if (!move) return undefined;
-  const count = { small: 1, page, end: stops.length }[move] * (backwards.has(key) ? -1 : 1);
-  const to = stops.indexOf(nearestStop(value, stops)) + count;
+  const by = keyedBy(key, 1, page);
+  if (!by) return undefined;
+  const to = stops.indexOf(nearestStop(value, stops)) + by;
   return stops[Math.min(stops.length - 1, Math.max(0, to))];
 }

@@ -1,6 +1,7 @@
 /** A figure's drawing as a picture of its own: what the stylesheet gives each element is written into it. */
 import { hexOf } from './colours.ts';
 import { facesOf } from './faces.ts';
+import { isTurned } from '../../kit/sided.ts';
 
 const SVG = 'http://www.w3.org/2000/svg';
 
@@ -69,6 +70,21 @@ function settle(from: Element, copy: Element, fonts: Set<string>): void {
   for (const [child, its] of children) if (its) settle(child, its, fonts);
 }
 
+/** What the stylesheet turns over for a left hand, written into the copy: the whole, and each text back about its own middle. */
+function turn(svg: SVGSVGElement, copy: SVGSVGElement): void {
+  const { x, width } = svg.viewBox.baseVal;
+  const across = (middle: number): string => `translate(${2 * middle} 0) scale(-1 1)`;
+  const texts = copy.querySelectorAll('text');
+  for (const [i, text] of svg.querySelectorAll('text').entries()) {
+    const box = text.getBBox();
+    texts[i]?.setAttribute('transform', across(box.x + box.width / 2));
+  }
+  const whole = document.createElementNS(SVG, 'g');
+  whole.setAttribute('transform', across(x + width / 2));
+  whole.append(...copy.childNodes);
+  copy.append(whole);
+}
+
 const isShown = (svg: SVGElement) => {
   const { width, height } = svg.getBoundingClientRect();
   return width > 0 && height > 0 && !svg.closest('button, [role="slider"]');
@@ -117,6 +133,8 @@ export async function pictureOf(figure: HTMLElement, source: string): Promise<Pi
   whole.append(ground);
   for (const [i, svg] of drawings.entries()) {
     const copy = svg.cloneNode(true) as SVGSVGElement;
+    // Before what is not shown is taken out, while each element of the copy still stands at its own's place.
+    if (isTurned(svg)) turn(svg, copy);
     settle(svg, copy, fonts);
     const box = boxes[i];
     if (!box) continue;
