@@ -37,4 +37,5 @@ export * from './under-pull-sources.ts';
 export * from './units.ts';
 export * from './voice.ts';
 export * from './wanted.ts';
+export * from './wave-speed.ts';
 export * from './wire-tolerance.ts';

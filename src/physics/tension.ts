@@ -77,10 +77,3 @@ export function speakingLengthFor({
   checkDensity(linearDensity);
   return Math.sqrt(tension / linearDensity) / (2 * frequency);
 }
-
-/** Speed in m/s of a transverse wave: sqrt(T/mu). */
-export function waveSpeed({ tension, linearDensity }: Tension & Density): number {
-  checkTension(tension);
-  checkDensity(linearDensity);
-  return Math.sqrt(tension / linearDensity);
-}

@@ -3,15 +3,14 @@ import { expect, test } from 'vitest';
 
 import { linearDensity as densityOf, type PlainString } from '../../src/physics/construction.ts';
 import { tensionRange } from '../../src/physics/guard.ts';
+import { tensionExponents, tensionRatio } from '../../src/physics/sensitivity.ts';
 import {
   frequency,
   linearDensityFor,
   speakingLengthFor,
   tension,
-  tensionExponents,
-  tensionRatio,
-  waveSpeed,
 } from '../../src/physics/tension.ts';
+import { waveSpeed } from '../../src/physics/wave-speed.ts';
 import { any, anyPlain, expectRatio, expectRefused, notPositive } from './kit.ts';
 
 /** Doubled or doubled twice, its pull stays within what the functions permit. */

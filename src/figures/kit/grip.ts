@@ -78,15 +78,18 @@ export function grip({ begin, key, done }: Grip): Attachment<HTMLElement> {
     };
 
     const attached = new AbortController();
-    const { signal } = attached;
-    element.addEventListener('pointerdown', down, { signal });
-    element.addEventListener('pointermove', move, { signal });
-    element.addEventListener('pointerup', up, { signal });
-    element.addEventListener('pointercancel', taken, { signal });
-    element.addEventListener('lostpointercapture', up, { signal });
-    element.addEventListener('keydown', press, { signal });
-    element.addEventListener('keyup', settle, { signal });
-    element.addEventListener('blur', settle, { signal });
+    const hear = <T extends keyof HTMLElementEventMap>(
+      type: T,
+      heed: (event: HTMLElementEventMap[T]) => void,
+    ): void => element.addEventListener(type, heed, attached);
+    hear('pointerdown', down);
+    hear('pointermove', move);
+    hear('pointerup', up);
+    hear('pointercancel', taken);
+    hear('lostpointercapture', up);
+    hear('keydown', press);
+    hear('keyup', settle);
+    hear('blur', settle);
     return () => {
       if (held) release();
       attached.abort();
