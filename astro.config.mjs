@@ -25,8 +25,7 @@ const chunks = [
   { name: 'later', test: /preload-helper/, priority: 3 },
   {
     name: 'core',
-    test: /node_modules\/svelte|content\/data\/instruments|src\/instrument\/(store|held|own\.|moving|link\.|storage|workshop|usual|format|limits|once)|src\/physics\/(guard|pitch|units)|src\/figures\/kit\/Said/,
-    minShareCount: 10,
+    test: /node_modules\/svelte|@astrojs\/svelte\/dist\/client|content\/data\/instruments|src\/instrument\/(store|held|own\.|moving|link\.|storage|workshop|usual|format|limits|once)|src\/physics\/(guard|pitch|units)|src\/figures\/kit\/Said/,
     priority: 2,
   },
   {
