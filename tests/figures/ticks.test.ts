@@ -9,17 +9,16 @@ const ticks = [
   { value: 100, name: 'half' },
   { value: 400, name: 'two' },
 ];
-const buttons = (value: number) =>
+const buttons = (value: number, of = ticks, from?: number) =>
   all(
-    drawn(Ticks as never, { label: 'Rise', ticks, value, onvalue: () => undefined }).root,
+    drawn(Ticks as never, { label: 'Rise', ticks: of, value, from, onvalue: () => undefined }).root,
     (e) => e.tagName === 'button',
   );
+const shares = (of: ReturnType<typeof buttons>): number[] =>
+  of.map((b) => Number(/flex-grow:\s*([\d.]+)/.exec(attribute(b, 'style'))?.[1]));
 
 test('each has a share of the scale that goes from the one before it to itself', () => {
-  const shares = buttons(0).map((b) =>
-    Number(/flex-grow:\s*(\d+)/.exec(attribute(b, 'style'))?.[1]),
-  );
-  expect(shares).toEqual([50, 50, 300]);
+  expect(shares(buttons(0))).toEqual([12.5, 12.5, 75]);
 });
 
 test('only the one that the value stands on is pressed', () => {
@@ -29,4 +28,14 @@ test('only the one that the value stands on is pressed', () => {
       .map(textOf);
   expect(pressed(100)).toEqual(['half']);
   expect(pressed(101)).toEqual([]);
+});
+
+test('a scale may begin elsewhere, and fills its line in whatever unit it is', () => {
+  const metres = [
+    { value: 0.62, name: 'less' },
+    { value: 0.65, name: 'own' },
+    { value: 0.68, name: 'more' },
+  ];
+  const found = shares(buttons(0.65, metres, 0.59));
+  for (const share of found) expect(share).toBeCloseTo(100 / 3, 6);
 });

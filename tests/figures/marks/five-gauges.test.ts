@@ -5,6 +5,7 @@ import FiveGauges from '../../../src/figures/feel/five-gauges/FiveGauges.svelte'
 import { forceNumber, formatGauge, travelNumber } from '../../../src/instrument/format.ts';
 import { pullOf, pullsOf } from '../../../src/instrument/pulls.ts';
 import { pushedTo } from '../../../src/instrument/pushed.ts';
+import { fromPoundsForce } from '../../../src/physics/index.ts';
 import type { Gauge } from '../../../src/instrument/schema.ts';
 import { drawnWith } from './drawn.ts';
 import { fieldsOf, sheetWith, sheetsOf, tall } from './sheet.ts';
@@ -62,6 +63,22 @@ describe.each(inHand)('%s, string %d', (id, string) => {
       expect(down).toBeCloseTo(drawn[0]?.down ?? NaN, 6);
       expect(long).toBeCloseTo(drawn[0]?.long ?? NaN, 6);
     }
+    // The ruler has a mark where the string in hand stands at each rise, in the scale of the columns.
+    const ruled = sheet
+      .one('path.ruler')
+      .lines.slice(1)
+      .map((line) => line[0]?.[1] ?? NaN);
+    [50, 100, 200, 300, 400].forEach((cents, i) => {
+      const travel = pushedTo(own, fret, cents)?.travel ?? NaN;
+      expect(((ruled[i] ?? NaN) - rest) / travel).toBeCloseTo(drawn[0]?.down ?? NaN, 6);
+    });
+    // Weights are ruled in slabs of what is lettered.
+    const slab = /^slab ([\d.]+)/.exec(sheet.texts.find((t) => t.startsWith('slab')) ?? '');
+    const dashes = /stroke-dasharray="1.2 ([\d.]+)"/.exec(found.html)?.[1];
+    expect(Number(dashes) + 1.2).toBeCloseTo(
+      (drawn[0]?.long ?? NaN) * fromPoundsForce(Number(slab?.[1])),
+      6,
+    );
     const mine = drawn.find((each) => each.gauge === own.gauge.gauge);
     if (!mine) throw new Error('the string in hand is not among them');
     expect(sheet.one('path.common').top).toBeCloseTo(mine.at, 6);

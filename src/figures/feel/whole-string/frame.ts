@@ -28,7 +28,7 @@ export interface Frame {
 export function frameOf(speaking: number, fret: number, most: number): Frame {
   const perMetre = (WIDTH - 2 * LEFT) / (speaking + 2 * MOST_BEYOND);
   const nut = LEFT + MOST_BEYOND * perMetre;
-  const bars = REST + TALL * MORE + 26;
+  const bars = REST + TALL * MORE + 42;
   return {
     width: WIDTH,
     height: bars + 78,
