@@ -79,7 +79,7 @@ test('keys, fields and buttons set both strings; what no drawer has is kept and 
 });
 
 test.each(drags)('the finger dragged with %s needs what the slopes ask for', async (_, drag) => {
-  await place().getByRole('button', { name: 'To the middle' }).click();
+  await place().getByRole('button', { name: 'the middle' }).click();
   await drag(finger(), { x: 90 });
   const { now, text } = await sliderValue(finger());
   expect(now).toBeGreaterThan(own.speakingLength / 2);
@@ -90,7 +90,7 @@ test.each(drags)('the finger dragged with %s needs what the slopes ask for', asy
 });
 
 test('the finger’s place is keyed and typed', async () => {
-  await place().getByRole('button', { name: 'To the middle' }).click();
+  await place().getByRole('button', { name: 'the middle' }).click();
   const quarter = 0.001 * physics.lateralStiffness({ ...own, at: 0.75 * own.speakingLength });
   await typed(place(), 'From the nut', String(25.5 / 4));
   expect(await toldBy(place())).toContain(formatForce(quarter, 'in-lb'));
