@@ -10,7 +10,7 @@ import { viewOf } from '../../src/figures/kit/stiff/stiff.ts';
 import { initialState } from '../../src/instrument/workshop.ts';
 
 const view = viewOf({ ...initialState, trial: { string: 5 } });
-let lit: ReturnType<typeof mount> & Pick<ReturnType<typeof Lit>, 'light'>;
+let lit: ReturnType<typeof mount> & Pick<Lit, 'light'>;
 let place: SVGSVGElement;
 const bars = (): SVGPathElement[] => [...place.querySelectorAll<SVGPathElement>('[data-lit] path')];
 const heavy = (bar: SVGPathElement | undefined): number =>
