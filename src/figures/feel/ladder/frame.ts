@@ -1,9 +1,6 @@
 /** The ladder's sheets: frequency rises up the page; the string and its section lie below it, or beside it on a wide screen. */
 import { PARTIALS } from '../../kit/stiff/stiff.ts';
 
-/** What has rungs on the sheet: the even comb, this string, and its bare wire. */
-export type Ladder = 'comb' | 'own' | 'bare';
-
 export interface Frame {
   readonly name: 'phone' | 'wide';
   readonly width: number;
