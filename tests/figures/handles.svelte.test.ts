@@ -28,7 +28,12 @@ const sources = import.meta.glob<string>(
 const figures = figuresAmong(modules, sources);
 
 /** Figures whose only controls are fields and buttons. */
-const without: ReadonlySet<string> = new Set(['HowToMeasure', 'EvenedOut', 'SetAtReference']);
+const without: ReadonlySet<string> = new Set([
+  'HowToMeasure',
+  'EvenedOut',
+  'SideBySide',
+  'SetAtReference',
+]);
 /** Its frets stand closer and closer, so a slider of whole frets cannot stay right under the finger. */
 const uneven: ReadonlySet<string> = new Set(['board-square']);
 /** A side of the board leans, and a finger on a string stands where its fret does. */

@@ -9,7 +9,7 @@ import {
 } from '../../src/figures/choosing/three-roads/contours.ts';
 import { dataHead, dataRows } from '../../src/figures/choosing/three-roads/data.ts';
 import { describe as say } from '../../src/figures/choosing/three-roads/describe.ts';
-import { gaugeStops } from '../../src/figures/choosing/three-roads/hand.ts';
+import { gaugeStops, parseLowNote } from '../../src/figures/choosing/three-roads/hand.ts';
 import {
   contourShift,
   crossing,
@@ -27,8 +27,11 @@ import {
   xOf,
   yOf,
 } from '../../src/figures/choosing/three-roads/map.ts';
-import { gaugeMarks, lengthMarks } from '../../src/figures/choosing/three-roads/ruling.ts';
-import { noteMarks, parseLowNote } from '../../src/figures/kit/low-note.ts';
+import {
+  gaugeMarks,
+  lengthMarks,
+  noteMarks,
+} from '../../src/figures/choosing/three-roads/ruling.ts';
 import { constructionOf } from '../../src/instrument/drawer.ts';
 import { lowString, ownLow } from '../../src/instrument/low-string.ts';
 import type { State } from '../../src/instrument/schema.ts';

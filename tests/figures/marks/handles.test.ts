@@ -298,11 +298,6 @@ const table: Readonly<Record<string, readonly Words[]>> = {
       free: true,
     },
   ],
-  SideBySide: [0, 1].map(() => ({
-    label: 'The low note, to the right is lower',
-    says: ({ state }) => formatNote(lowString(state).note),
-    typed: 'Low note',
-  })),
   DragLowNote: [
     {
       label: 'The low note, to the right is lower',

@@ -10,7 +10,6 @@ import {
   travelNumber,
 } from '../../../src/instrument/format.ts';
 import { lowString } from '../../../src/instrument/low-string.ts';
-import { noteNumber } from '../../../src/physics/index.ts';
 import { sheetsWith, tall, wide } from './sheet.ts';
 import { stateOf, three } from './states.ts';
 
@@ -22,16 +21,6 @@ describe.each(three)('%s', (id) => {
   test.each([0, 1])('sheet %d', (which) => {
     const sheet = sheetsWith(state, SideBySide)[which];
     if (!sheet) throw new Error('two sheets');
-    // The handle stands at the low note, as far along the scale as it is semitones below the string's own.
-    const scale = sheet.of('text').filter((t) => /^[A-G]\d$/.test(t.text));
-    const semitones = noteNumber(own.note) - noteNumber(point.note);
-    const [zero] = scale;
-    const last = scale.at(-1);
-    const apart =
-      ((last?.left ?? NaN) - (zero?.left ?? NaN)) /
-      (noteNumber(own.note) - noteNumber(last?.text ?? ''));
-    expect(zero?.text).toBe(own.note);
-    expect(sheet.knobs[0]?.x).toBeCloseTo((zero?.left ?? NaN) + semitones * apart, 2);
     const times = Number(/drawn (\d+) times/.exec(sheet.texts.join('|'))?.[1]);
     const lines = sheet.of('path.edge').map((m) => m.lines[0] ?? []);
     expect(lines).toHaveLength(5);

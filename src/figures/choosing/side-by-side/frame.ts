@@ -7,16 +7,6 @@ export interface Frame {
   readonly width: number;
   readonly row: number;
   readonly size: number;
-  /** The scale of the low note: its first tick, from semitone to semitone, and down to its line and its handle */
-  readonly note: {
-    readonly x: number;
-    readonly apart: number;
-    readonly y: number;
-    readonly handle: number;
-  };
-  /** Down to the lettering above the rows, and to the first row */
-  readonly head: number;
-  readonly first: number;
   /** Left edge and baselines of the name and of what it is */
   readonly name: { readonly x: number; readonly y: number; readonly spec: number };
   /** The nut, the line at rest, and the longest string there is room for */
@@ -36,9 +26,6 @@ export const narrow: Frame = {
   width: 360,
   row: 130,
   size: 12,
-  note: { x: 46, apart: 24, y: 20, handle: 44 },
-  head: 88,
-  first: 100,
   name: { x: 0, y: 12, spec: 28 },
   string: { x: 6, y: 62, long: 258 },
   weight: { x: 284, y: 72, own: 24 },
@@ -49,9 +36,6 @@ export const wide: Frame = {
   width: 1040,
   row: 96,
   size: 15,
-  note: { x: 190, apart: 35, y: 24, handle: 46 },
-  head: 92,
-  first: 104,
   name: { x: 0, y: 36, spec: 56 },
   string: { x: 190, y: 48, long: 420 },
   weight: { x: 640, y: 54, own: 24 },

@@ -1,7 +1,8 @@
 /** Round marks for the map's edges. */
+import { DEEPEST, HIGHEST } from '../../../instrument/low-string.ts';
 import { limits } from '../../../instrument/limits.ts';
 import type { Units } from '../../../instrument/schema.ts';
-import { fromInches, fromMillimetres } from '../../../physics/index.ts';
+import { fromInches, fromMillimetres, noteName, noteNumber } from '../../../physics/index.ts';
 import { frame, xOf, type MapFrame, type Row } from './map.ts';
 
 /** Room that a figure needs, in the drawing's units. */
@@ -57,4 +58,22 @@ function spread<T>(items: readonly T[], place: (item: T) => number, room: number
     if (last === undefined || place(item) - place(last) >= room) kept.push(item);
   }
   return kept;
+}
+
+export interface NoteMark {
+  /** Below the own note */
+  readonly semitones: number;
+  /** Of those with a letter alone, and of the own note */
+  readonly name: string | undefined;
+}
+
+export function noteMarks(own: string): readonly NoteMark[] {
+  const number = noteNumber(own);
+  return Array.from({ length: DEEPEST - HIGHEST + 1 }, (_, i) => HIGHEST + i)
+    .filter((semitones) => number - semitones >= limits.note.min)
+    .map((semitones) => {
+      const name = noteName(number - semitones);
+      const natural = !name.includes('#');
+      return { semitones, name: semitones === 0 ? own : natural ? name : undefined };
+    });
 }
