@@ -84,3 +84,34 @@ test.each(figures)('%s writes at a step what it says at the beat', (name, figure
   expect(wrong, name).toEqual([]);
   expect(moved).toBeGreaterThan(0);
 });
+
+test.each(figures)(
+  '%s keeps what a hand has moved where units are chosen meanwhile',
+  (name, figure) => {
+    mounted = mount(figure, { target: document.body });
+    flushSync();
+    let moved = 0;
+    for (const handle of document.querySelectorAll<HTMLElement>('[role="slider"]')) {
+      const { x, y } = seen(handle);
+      const value = (): string | null => handle.getAttribute('aria-valuenow');
+      const before = value();
+      pointer(handle, 'down', x, y);
+      pointer(handle, 'move', x + 31, y + 31);
+      beat();
+      const there = value();
+      pointer(handle, 'move', x, y);
+      beat();
+      pointer(handle, 'move', x + 31, y + 31);
+      store.set({ ...store.state, units: 'in-lb' });
+      beat();
+      expect(value(), name).toBe(there);
+      expect(store.state.units).toBe('in-lb');
+      if (there !== before) moved += 1;
+      key(handle, 'Escape');
+      flushSync();
+      store.change({ ...store.state, units: 'mm-N' });
+      flushSync();
+    }
+    expect(moved).toBeGreaterThan(0);
+  },
+);

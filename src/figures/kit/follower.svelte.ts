@@ -22,9 +22,21 @@ const latest = (): State => (ahead && ahead.from === shown() ? ahead.to : shown(
 function catchUp(): void {
   const was = ahead;
   ahead = undefined;
-  if (was?.from === shown()) store.set(was.to);
-  else was?.by.paint(shown());
+  if (!was) return;
+  const now = shown();
+  const { units, hand } = now;
+  if (was.from === now) store.set(was.to);
+  // Units that were chosen while the hand moved on change nothing of what it has moved.
+  else if (isOnlyAskedFor(was.from, now)) store.set({ ...was.to, units, hand });
+  else was.by.paint(now);
 }
+
+/** Whether two states show the same, in whatever units and for whichever hand. */
+const isOnlyAskedFor = (one: State, other: State): boolean =>
+  (Object.keys({ ...one, ...other }) as (keyof State)[]).every(
+    (part) => part === 'units' || part === 'hand' || one[part] === other[part],
+  );
+
 moving.beforeBeat = catchUp;
 
 export class Follower {
