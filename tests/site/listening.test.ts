@@ -51,7 +51,7 @@ test('a microphone that hears plucks: pitch, B and gauge, kept, and still there 
   await page.goto(`${inject('origin')}labs/in-tune/`);
   await comeTo(page, '.lab-readings');
   await readings.getByRole('button', { name: 'Begin the readings' }).click();
-  const fret = readings.getByRole('textbox', { name: /^fret .* reading 1$/ });
+  const fret = readings.getByRole('textbox', { name: /^fret, .* reading 1$/ });
   await fret.fill('0');
   await fret.press('Enter');
   await readings.getByRole('button', { name: 'Listen for the pitch' }).click();

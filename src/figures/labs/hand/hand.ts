@@ -70,6 +70,15 @@ export function ahead(
   return { cents, past, harder: step.harder, asked: step.difference };
 }
 
+/** What the friend does before a judgement; the last part is the place. */
+export function turnWords({ cents, past }: Ahead, note: string): readonly [string, string, string] {
+  return [
+    past === cents ? 'Turn to' : `First turn to ${past} cents below ${note}. Then turn to`,
+    `${cents} cents below`,
+    cents === 0 ? ': that’s its pitch.' : '.',
+  ];
+}
+
 /** The judgement of a string that was brought from `before` to `now` cents below pitch, when the player said whether it got harder. */
 export function judge(before: number, now: number, saidHarder: boolean): Judgement | undefined {
   const difference = differenceOfCents(-before, -now);

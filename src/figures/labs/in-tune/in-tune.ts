@@ -28,6 +28,7 @@ export const fretColumn: Column = {
   key: 'fret',
   label: 'fret',
   unit: '0 is open, 12h the harmonic',
+  spoken: 'fret, 0 for open, 12h for the harmonic',
   example: '12',
   format: (value) => (value === HARMONIC ? '12h' : String(value)),
   parse: (typed) => {
@@ -118,6 +119,24 @@ export function inTune(
 /** Which way a saddle goes, or that it stays: no further than its doubt is no move. */
 export const turning = ({ value, uncertainty }: Estimate): 'back' | 'forward' | 'stay' =>
   Math.abs(value) <= uncertainty ? 'stay' : value > 0 ? 'back' : 'forward';
+
+/** What to do with the saddle, in three parts, of which the middle one says how far. */
+export function moveWords(move: Estimate): readonly [string, string, string] {
+  const size = withDoubt(
+    { value: 1000 * Math.abs(move.value), uncertainty: 1000 * move.uncertainty },
+    'mm',
+  );
+  const way = turning(move);
+  if (way === 'stay')
+    return ['Leave this saddle where it is:', size, 'can’t be told from nothing.'];
+  return [
+    'Move this saddle',
+    size,
+    way === 'back'
+      ? 'back, away from the nut: the stopped note is sharp.'
+      : 'forward, towards the nut: the stopped note is flat.',
+  ];
+}
 
 /** "3.2 ± 1.6 cents sharp", as a job's card has it. */
 export function sharpness({ value, uncertainty }: Estimate): string {

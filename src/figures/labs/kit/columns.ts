@@ -6,6 +6,8 @@ export interface Column {
   /** As a heading: "length" */
   readonly label: string;
   readonly unit: string;
+  /** What a field is called to a reader who hears it; "length in mm" when left out */
+  readonly spoken?: string;
   readonly parse: (typed: string) => Parsed<number>;
   /** Without its unit */
   readonly format: (value: number) => string;

@@ -29,8 +29,12 @@ export class Rows {
   isRead = $state(false);
   /** What was taken out last, until something else happens */
   gone: readonly string[] = $state.raw([]);
+  /** How often something was done to the readings on this page: what follows from it is said aloud, and nothing before */
+  acts = $state(0);
   readonly lab: string;
   #book: Book | undefined;
+  /** What was typed before the book was open */
+  #waiting: ((book: Book) => void)[] = [];
 
   constructor(lab: string) {
     this.lab = lab;
@@ -45,6 +49,7 @@ export class Rows {
       this.#book = book;
       this.#look(book);
       leave = book.listen(() => this.#look(book));
+      for (const act of this.#waiting.splice(0)) act(book);
     });
     return () => {
       left = true;
@@ -67,6 +72,12 @@ export class Rows {
       : '';
   }
 
+  /** Now, or as soon as the book is open. */
+  #once(act: (book: Book) => void): void {
+    if (this.#book) act(this.#book);
+    else this.#waiting.push(act);
+  }
+
   get #settingId(): string {
     return `lab.${this.lab}`;
   }
@@ -80,9 +91,12 @@ export class Rows {
   /** Keeps a value of a reading; without an id it begins a new one. */
   set(string: string, id: string | undefined, key: string, value: number): void {
     this.gone = [];
-    const known = this.all.find((record) => record.id === id);
-    if (known) void this.#book?.change(known.id, { values: { ...known.values, [key]: value } });
-    else void this.#book?.add({ kind: 'row', lab: this.lab, of: string, values: { [key]: value } });
+    this.acts += 1;
+    this.#once((book) => {
+      const known = this.all.find((record) => record.id === id);
+      if (known) void book.change(known.id, { values: { ...known.values, [key]: value } });
+      else void book.add({ kind: 'row', lab: this.lab, of: string, values: { [key]: value } });
+    });
   }
 
   add(string: string, values: Values): void {
@@ -97,33 +111,41 @@ export class Rows {
   /** The same, of several strings. */
   takeIn(all: readonly { readonly of: string; readonly values: Values }[]): void {
     this.gone = [];
-    void this.#book?.addAll(
-      all.map(({ of, values }) => ({ kind: 'row', lab: this.lab, of, values: { ...values } })),
-    );
+    this.acts += 1;
+    this.#once((book) => {
+      void book.addAll(
+        all.map(({ of, values }) => ({ kind: 'row', lab: this.lab, of, values: { ...values } })),
+      );
+    });
   }
 
   takeOut(id: string): void {
     this.gone = [id];
+    this.acts += 1;
     void this.#book?.putAway(id);
   }
 
   /** Takes out all readings of the lab, of whatever string. */
   takeOutAll(): void {
     this.gone = this.all.map(({ id }) => id);
+    this.acts += 1;
     for (const id of this.gone) void this.#book?.putAway(id);
   }
 
   putBack(): void {
     for (const id of this.gone) void this.#book?.putBack(id);
     this.gone = [];
+    this.acts += 1;
   }
 
   /** Keeps what holds for all readings of the lab, such as a balance's step. */
   setting(key: string, value: number): void {
-    const next = { ...this.settings, [key]: value };
-    const kept = this.#book?.get(this.#settingId);
-    if (kept) void this.#book?.change(this.#settingId, { value: next });
-    else void this.#book?.add({ kind: 'setting', value: next }, this.#settingId);
+    this.acts += 1;
+    this.#once((book) => {
+      const next = { ...this.settings, [key]: value };
+      if (book.get(this.#settingId)) void book.change(this.#settingId, { value: next });
+      else void book.add({ kind: 'setting', value: next }, this.#settingId);
+    });
   }
 
   /** Keeps anything else in the book, such as a weighed string. */
