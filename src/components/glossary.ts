@@ -9,8 +9,10 @@ const schema = z.array(
     term: z.string().min(1),
     /** one to three sentences that stand alone */
     text: z.string().min(1),
-    /** the chapter that explains the word */
+    /** the chapter that explains the word, or what it stands for */
     chapter: z.string().regex(/^[a-z0-9-]+$/),
+    /** said by players; the chapters say it otherwise */
+    players: z.boolean().optional(),
   }),
 );
 

@@ -52,9 +52,16 @@ describe('the glossary', () => {
 
   test('has no word of a written chapter that no chapter names', () => {
     const unused = glossary.filter(
-      ({ id, chapter }) => written.has(chapter) && !named.includes(id),
+      ({ id, chapter, players }) => written.has(chapter) && !players && !named.includes(id),
     );
     expect(unused.map(({ id }) => id)).toEqual([]);
+  });
+
+  test('has players’ words only where no chapter names them, and sends each to a chapter that is written', () => {
+    const players = glossary.filter((each) => each.players);
+    expect(players.length).toBeGreaterThan(5);
+    expect(players.filter(({ id }) => named.includes(id)).map(({ id }) => id)).toEqual([]);
+    expect(players.filter(({ chapter }) => !written.has(chapter))).toEqual([]);
   });
 });
 

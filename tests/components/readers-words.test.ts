@@ -71,6 +71,23 @@ test.each([
   ['lap steel', 'reference/instruments/'],
   ['tenor guitar', 'reference/instruments/'],
   ['five-string bass', 'reference/instruments/'],
+  ['bass', 'reference/instruments/'],
+  ['tenor', 'reference/instruments/'],
+  ['measure', 'course/speaking-length/#measuring-it'],
+  ['floppy', 'glossary/#floppy'],
+  ['slack', 'glossary/#slack'],
+  ['too tight', 'glossary/#too-tight'],
+  ['lighter strings', 'glossary/#lighter-strings'],
+  ['heavier strings', 'glossary/#heavier-strings'],
+  ['drop tuning', 'glossary/#drop-tuning'],
+  ['octave strings', 'glossary/#octave-strings'],
+  ['double courses', 'glossary/#course'],
+  ['re-entrant', 'glossary/#re-entrant-tuning'],
+  ['buzz', 'glossary/#buzz'],
+  ['action', 'glossary/#action'],
+  ['string height', 'glossary/#action'],
+  ['set-up', 'glossary/#set-up'],
+  ['setup', 'glossary/#set-up'],
 ])('“%s” leads to %s', (query, to) => {
   const first = find(query).slice(0, 3);
   const urls = first.flatMap(({ hits }) => hits.map(({ url }) => url));
