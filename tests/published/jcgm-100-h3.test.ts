@@ -1,6 +1,7 @@
 /**
  * A thermometer's corrections along a straight line.
- * Source: JCGM 100:2008, H.3, table H.6 and its results. Status: memory, data and results; they are rounded there as here.
+ * Source: JCGM 100:2008, H.3, table H.6 and its results. Status: second-hand; data and results
+ * as the documentation of GTC 1.4 (Measurement Standards Laboratory of New Zealand) repeats them, which says that they are the guide's.
  */
 import { expect, test } from 'vitest';
 

@@ -1,6 +1,7 @@
 /**
  * Where a staircase settles.
- * Source: H. Levitt, J. Acoust. Soc. Am. 49 (1971) 467: three right down, one wrong up meets 79.4 %. Status: memory; 0.5^(1/3) is mathematics.
+ * Source: H. Levitt, J. Acoust. Soc. Am. 49 (1971) 467: three right down, one wrong up meets 79.4 %. Status: second-hand,
+ * the share as others describe the rule; 0.5^(1/3) is mathematics.
  */
 import { expect, test } from 'vitest';
 

@@ -1,6 +1,6 @@
 /**
  * Which difference a hand judges next: three right in a row make it smaller, one wrong makes it larger. So it settles where three in a row are
- * right as often as not, at 0.5^(1/3) = 79.4 % right. Source: H. Levitt, J. Acoust. Soc. Am. 49 (1971) 467 (memory; the share is mathematics).
+ * right as often as not, at 0.5^(1/3) = 79.4 % right. Source: H. Levitt, J. Acoust. Soc. Am. 49 (1971) 467 (second-hand; the share is mathematics).
  *
  * The string is only ever let down from its pitch, and comes back to it at most. Each judgement compares with the one before, so the string
  * is moved once for each, up or down by chance wherever both ways stay within reach.
