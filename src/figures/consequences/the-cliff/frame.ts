@@ -65,7 +65,8 @@ export function frameOf(plan: Plan, mine: Instrument, settled: State): Frame {
   const lengths = all.map((p) => p.speakingLength);
   const shortest = Math.min(...lengths.slice(0, -1));
   const longest = Math.max(...lengths.slice(0, -1));
-  const min = Math.max(limits.scale.min, Math.min(shortest * SHORTER, tried.speakingLength));
+  // A string with a nut of its own may be shorter than any scale length that can be set.
+  const min = Math.min(Math.max(limits.scale.min, shortest * SHORTER), tried.speakingLength);
   const max = Math.min(limits.scale.max, Math.max(longest * LONGER, tried.speakingLength));
   const edges = [groundOf(mine).edge, edgeOf(tried.construction)].flatMap((edge) =>
     edge ? [numberOf(edge.high / shortest, mine.a4)] : [],
