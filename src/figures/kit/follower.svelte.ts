@@ -16,27 +16,28 @@ let ahead: { readonly from: State; readonly to: State; readonly by: Follower } |
 
 const shown = (): State => untrack(() => store.state);
 
-/** The state as it is, painted or told. */
-const latest = (): State => (ahead && ahead.from === shown() ? ahead.to : shown());
-
-function catchUp(): void {
-  const was = ahead;
-  ahead = undefined;
-  if (!was) return;
+/** The state as it is, painted or told. Units that were chosen while the hand moved on change nothing of what it has moved. */
+function latest(): State {
   const now = shown();
+  if (!ahead || !isSameButUnits(ahead.from, now)) return now;
+  if (ahead.from === now) return ahead.to;
   const { units, hand } = now;
-  if (was.from === now) store.set(was.to);
-  // Units that were chosen while the hand moved on change nothing of what it has moved.
-  else if (isOnlyAskedFor(was.from, now)) store.set({ ...was.to, units, hand });
-  else was.by.paint(now);
+  return { ...ahead.to, units, hand };
 }
 
 /** Whether two states show the same, in whatever units and for whichever hand. */
-const isOnlyAskedFor = (one: State, other: State): boolean =>
+const isSameButUnits = (one: State, other: State): boolean =>
   (Object.keys({ ...one, ...other }) as (keyof State)[]).every(
     (part) => part === 'units' || part === 'hand' || one[part] === other[part],
   );
 
+function catchUp(): void {
+  const was = ahead;
+  const next = latest();
+  ahead = undefined;
+  if (next === shown()) was?.by.paint(next);
+  else store.set(next);
+}
 moving.beforeBeat = catchUp;
 
 export class Follower {

@@ -2,9 +2,8 @@
  * Every figure, for drawn instruments that no workshop has: one string to twelve, any lengths, orders, families and courses, nuts of
  * their own, capo, no frets. `RUNS=200 SEED=random` draws more of them.
  */
-import type { Component } from 'svelte';
 import fc from 'fast-check';
-import { describe, expect, test } from 'vitest';
+import { describe, test } from 'vitest';
 
 import { constructionOf } from '../../../src/instrument/drawer.ts';
 import { limits } from '../../../src/instrument/limits.ts';
@@ -12,25 +11,9 @@ import { lengthOf } from '../../../src/instrument/pulls.ts';
 import { initialState } from '../../../src/instrument/workshop.ts';
 import { frequency, linearDensity, noteName } from '../../../src/physics/index.ts';
 import { anyInstrument } from '../../instrument/any-state.ts';
-import { all, attribute, drawnWith, numberOf } from './drawn.ts';
-
-const modules = import.meta.glob<{ default: Component }>(
-  '../../../src/figures/{pull,feel,choosing,consequences}/*/*.svelte',
-  { eager: true },
-);
-const sources = import.meta.glob<string>(
-  '../../../src/figures/{pull,feel,choosing,consequences}/*/*.svelte',
-  { eager: true, query: '?raw', import: 'default' },
-);
-const figures = Object.entries(modules)
-  .filter(([path]) => sources[path]?.includes('useFigure()'))
-  .map(
-    ([path, { default: figure }]) =>
-      [path.split('/').at(-1)?.replace('.svelte', '') ?? '', figure] as const,
-  );
+import { expectWhole, figures } from './all-figures.ts';
 
 const numRuns = Number(process.env.RUNS ?? 12);
-const broken = /\b(?:NaN|undefined|Infinity|null)\b|\[object/;
 const within = (min: number, max: number) => fc.double({ min, max, noNaN: true });
 
 /**
@@ -71,15 +54,7 @@ describe.each(figures)('%s', (_, figure) => {
     fc.assert(
       fc.property(mines, fc.nat(11), (mine, nth) => {
         const string = nth % mine.strings.length;
-        const found = drawnWith({ ...initialState, mine, trial: { string } }, figure);
-        expect(found.html.replace(/<!--.*?-->/gs, '').match(broken)?.[0]).toBeUndefined();
-        for (const slider of all(found.root, (e) => attribute(e, 'role') === 'slider')) {
-          const [min, now, max] = ['ariaValueMin', 'ariaValueNow', 'ariaValueMax'].map((name) =>
-            numberOf(slider, name),
-          );
-          expect(now, attribute(slider, 'ariaLabel')).toBeGreaterThanOrEqual(min ?? NaN);
-          expect(now, attribute(slider, 'ariaLabel')).toBeLessThanOrEqual(max ?? NaN);
-        }
+        expectWhole({ ...initialState, mine, trial: { string } }, figure);
       }),
       { numRuns },
     );

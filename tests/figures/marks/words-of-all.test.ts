@@ -5,18 +5,8 @@ import { describe, expect, test } from 'vitest';
 
 import { initialState, workshopInstrument } from '../../../src/instrument/workshop.ts';
 import type { Units } from '../../../src/instrument/schema.ts';
-import { figuresAmong } from '../found.ts';
+import { figures } from './all-figures.ts';
 import { all, attribute, drawnWith, numberOf, textOf, type Drawn } from './drawn.ts';
-
-const modules = import.meta.glob<{ default: Component }>(
-  '../../../src/figures/{pull,feel,choosing,consequences}/*/*.svelte',
-  { eager: true },
-);
-const sources = import.meta.glob<string>(
-  '../../../src/figures/{pull,feel,choosing,consequences}/*/*.svelte',
-  { eager: true, query: '?raw', import: 'default' },
-);
-const figures = figuresAmong(modules, sources);
 
 test('all figures are found', () => {
   expect(figures.length).toBeGreaterThanOrEqual(33);

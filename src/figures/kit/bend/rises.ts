@@ -7,13 +7,6 @@ const names = new Map([
   [400, 'two tones'],
 ]);
 
-/** Rises worth trying, as ticks on their scale. */
-export const riseTicks = [
-  { value: 50, name: '¼ tone' },
-  { value: 100, name: '½ tone' },
-  { value: 200, name: 'whole tone' },
-] as const;
-
 /** The rises that a sheet offers, in cents. */
 export const rises: readonly number[] = [...names.keys()];
 export const riseName = (cents: number): string =>

@@ -1,0 +1,32 @@
+/** Every figure of the chapters, and what holds for each of them whatever instrument it shows. */
+import type { Component } from 'svelte';
+import { expect } from 'vitest';
+
+import type { State } from '../../../src/instrument/schema.ts';
+import { figuresAmong } from '../found.ts';
+import { all, attribute, drawnWith, numberOf } from './drawn.ts';
+
+const modules = import.meta.glob<{ default: Component }>(
+  '../../../src/figures/{pull,feel,choosing,consequences}/*/*.svelte',
+  { eager: true },
+);
+const sources = import.meta.glob<string>(
+  '../../../src/figures/{pull,feel,choosing,consequences}/*/*.svelte',
+  { eager: true, query: '?raw', import: 'default' },
+);
+export const figures = figuresAmong(modules, sources);
+
+const broken = /\b(?:NaN|undefined|Infinity|null)\b|\[object/;
+
+/** Nothing that is no number stands in it, and every control is within its range. */
+export function expectWhole(state: State, figure: Component): void {
+  const { html, root } = drawnWith(state, figure);
+  expect(html.replace(/<!--.*?-->/gs, '').match(broken)?.[0]).toBeUndefined();
+  for (const slider of all(root, (e) => attribute(e, 'role') === 'slider')) {
+    const [min, now, max] = ['ariaValueMin', 'ariaValueNow', 'ariaValueMax'].map((name) =>
+      numberOf(slider, name),
+    );
+    expect(now, attribute(slider, 'ariaLabel')).toBeGreaterThanOrEqual(min ?? NaN);
+    expect(now, attribute(slider, 'ariaLabel')).toBeLessThanOrEqual(max ?? NaN);
+  }
+}
