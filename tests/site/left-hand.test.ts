@@ -18,7 +18,7 @@ async function across(page: Page, word: string): Promise<{ handle: number; word:
   return { handle: await middle(saddle(page)), word: await middle(written) };
 }
 
-test('a neck is turned over for a left hand: by the box, by mouse and by keys, from a link and remembered', async () => {
+test('a link turns a neck over for a left hand, mouse and keys with it, and another page remembers', async () => {
   const url = `${inject('origin')}course/speaking-length/`;
   const visit = await open(browser, url, { viewport: desktop });
   const { page, problems } = visit;
@@ -56,4 +56,24 @@ test('a neck is turned over for a left hand: by the box, by mouse and by keys, f
   // A page that is left early leaves what it was still asking for.
   expect(problems.filter((each) => !each.startsWith('failed: '))).toEqual([]);
   await visit.close();
+});
+
+test('a box turns necks over, undo turns them back, and another page remembers', async () => {
+  const { page, close } = await open(browser, `${inject('origin')}bench/`, { viewport: desktop });
+  const turned = (hand: string) =>
+    page.waitForFunction((which) => document.documentElement.dataset.hand === which, hand);
+  await comeTo(page, '.side.mine');
+  const side = page.locator('.side.mine');
+  await side.getByText('Courses, frets, left hand').click();
+  const box = side.getByRole('checkbox', { name: 'Draw necks for the left hand' });
+  await box.check();
+  await turned('left');
+  await page.getByRole('button', { name: 'Undo' }).first().click();
+  await turned('right');
+  expect(await box.isChecked()).toBe(false);
+  await box.check();
+  await turned('left');
+  await page.goto(`${inject('origin')}course/bending/`);
+  await turned('left');
+  await close();
 });
