@@ -1,6 +1,5 @@
 /** Every figure, for three instruments in each of the units: what is said of it, and what its controls are called. */
 import type { Element } from 'hast';
-import type { Component } from 'svelte';
 import { describe, expect, test } from 'vitest';
 
 import { initialState, workshopInstrument } from '../../../src/instrument/workshop.ts';
