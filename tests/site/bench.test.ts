@@ -48,7 +48,7 @@ test('another scale changes the picks; undo brings the old ones back', async () 
   await scale.fill('28 in');
   await scale.press('Enter');
   expect(await gaugeField(page, 1).inputValue()).toBe('9');
-  await page.getByRole('button', { name: 'Undo' }).click();
+  await page.getByRole('button', { name: 'Undo' }).first().click();
   expect(await gaugeField(page, 1).inputValue()).toBe('9.5');
   // A hand that slides along a string steps its gauge, and the sheet follows when it leaves.
   const string = page.locator('.side.other').getByRole('slider', { name: 'String 1, E4' });
@@ -57,7 +57,7 @@ test('another scale changes the picks; undo brings the old ones back', async () 
   await expect
     .poll(() => page.locator('#sheet-rows .gauge strong').first().textContent())
     .toBe('10.5');
-  await page.getByRole('button', { name: 'Undo' }).click();
+  await page.getByRole('button', { name: 'Undo' }).first().click();
   expect(await gaugeField(page, 1).inputValue()).toBe('9.5');
   await close();
 });
@@ -92,7 +92,7 @@ test('a gauge is pinned by its buttons or by typing, and handed back', async () 
   expect(await gaugeField(page, 1).inputValue()).toBe('46');
   expect(await page.getByRole('button', { name: 'Take 46 wound' }).count()).toBe(1);
   // Undo takes back the gauge below it, and what could not be read goes with it.
-  await page.getByRole('button', { name: 'Undo' }).click();
+  await page.getByRole('button', { name: 'Undo' }).first().click();
   expect(await gaugeField(page, 1).inputValue()).toBe('9.5');
   expect(await page.locator('.message').count()).toBe(0);
   await close();

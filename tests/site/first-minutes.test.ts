@@ -153,3 +153,38 @@ test('a name of as many letters as there may be, without a space, breaks nothing
   }
   await close();
 });
+
+test('on a phone the bench has a bar in reach too: its places, and undo', async () => {
+  const { page, problems, close } = await open(browser, inject('origin') + 'bench/', {
+    viewport: phone,
+  });
+  const bar = page.getByRole('navigation', { name: 'While you work' });
+  expect((await bar.boundingBox())?.y).toBeGreaterThan(phone.height);
+  await page.mouse.wheel(0, 900);
+  const foot = async () => {
+    const { y = NaN, height = NaN } = (await bar.boundingBox()) ?? {};
+    return Math.round(y + height);
+  };
+  await expect.poll(foot, patience).toBe(phone.height);
+  const undo = bar.getByRole('button', { name: 'Undo' });
+  expect(await undo.isVisible()).toBe(false);
+  await page.locator('.side.other').getByRole('slider', { name: 'String 1, E4' }).press('ArrowUp');
+  await expect.poll(() => undo.isVisible(), patience).toBe(true);
+  const address = page.url();
+  await bar.getByRole('link', { name: 'Sheet' }).press('Enter');
+  await expect
+    .poll(
+      () =>
+        page
+          .getByRole('heading', { name: 'Stringing sheet' })
+          .evaluate((each) => each.getBoundingClientRect().top < innerHeight / 2),
+      patience,
+    )
+    .toBe(true);
+  expect(await page.evaluate(() => document.activeElement?.id)).toBe('sheet');
+  expect(page.url()).toBe(address);
+  await undo.click();
+  await expect.poll(() => undo.isVisible(), patience).toBe(false);
+  expect(problems).toEqual([]);
+  await close();
+});

@@ -67,8 +67,7 @@ describe.each(inHand)('%s, string %d', (id, string) => {
     expect([swing.left, swing.right]).toEqual([expect.closeTo(nut, 6), expect.closeTo(saddle, 6)]);
     expect(length.text).toBe(formatLength(tried.speakingLength, 'in-lb'));
     expect(sheet.texts).toContain(length.text);
-    expect(sheet.texts).toContain(`Length ${times(ratio)}`);
-    expect(sheet.texts).toContain(`pull ${times(ratio ** 2)}`);
+    expect(sheet.texts).toContain(`Length ${times(ratio)} pull ${times(ratio ** 2)}`);
 
     // The ladder's letters give its rungs: a semitone each, upwards.
     const rungs = sheet.of('line.rung').map((r) => r.top);
@@ -84,8 +83,7 @@ describe.each(inHand)('%s, string %d', (id, string) => {
     }
     expect(pitch.text).toContain(formatNote(note));
     expect(sheet.texts).toContain(formatFrequency(tried.frequency));
-    expect(sheet.texts).toContain(`Pitch ${times(2 ** (-3 / 12))}`);
-    expect(sheet.texts).toContain(`pull ${times(2 ** (-3 / 6))}`);
+    expect(sheet.texts).toContain(`Pitch ${times(2 ** (-3 / 12))} pull ${times(2 ** (-3 / 6))}`);
 
     // The section against the dashed circle of the string as it is, both from one jaw.
     const before = sheet.one('circle.before');
@@ -101,8 +99,9 @@ describe.each(inHand)('%s, string %d', (id, string) => {
     if (kind === 'plain') expect(outline / perThousandth).toBeCloseTo(next.gauge, 1);
     expect(thick.text).toContain(String(next.gauge));
     expect(sheet.texts).toContain(formatGauge(next));
-    expect(sheet.texts).toContain(`Gauge ${times(next.gauge / gauge)}`);
-    expect(sheet.texts).toContain(`pull ${times(tried.linearDensity / own.linearDensity)}`);
+    expect(sheet.texts).toContain(
+      `Gauge ${times(next.gauge / gauge)} pull ${times(tried.linearDensity / own.linearDensity)}`,
+    );
     expect(sheet.texts).toContain(letteredDensity(tried.linearDensity));
 
     // The weight against the tick, which stays.

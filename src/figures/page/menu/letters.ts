@@ -22,6 +22,12 @@ const overlap = (a: DOMRect, b: DOMRect): boolean =>
   Math.min(a.right, b.right) - Math.max(a.left, b.left) > 1 &&
   Math.min(a.bottom, b.bottom) - Math.max(a.top, b.top) > 0.3 * Math.min(a.height, b.height);
 
+/** Whether two marks of one scale stand too close to be read apart. */
+const joins = (a: SVGTextElement, b: SVGTextElement, one: DOMRect, two: DOMRect): boolean =>
+  a.getAttribute('class') === b.getAttribute('class') &&
+  Math.abs(one.top - two.top) < 2 &&
+  Math.max(one.left, two.left) - Math.min(one.right, two.right) < 0.25 * one.height;
+
 /** How many letters lie over others, or out of what holds them: a count of pairs. */
 export function crowding(figure: HTMLElement): number {
   const room = figure.querySelector('.figure-body')?.getBoundingClientRect();
@@ -40,16 +46,19 @@ export function thin(figure: HTMLElement): void {
   const letters = drawn(figure)
     .map((text) => ({ text, weight: weightOf(text), box: text.getBoundingClientRect() }))
     .sort((a, b) => b.weight - a.weight);
-  const kept: DOMRect[] = [];
-  for (const { text, weight, box } of letters) {
-    const gives = weight <= 500 && kept.some((other) => overlap(other, box));
+  const kept: typeof letters = [];
+  for (const letter of letters) {
+    const { text, weight, box } = letter;
+    const gives =
+      weight <= 500 &&
+      kept.some((other) => overlap(other.box, box) || joins(other.text, text, other.box, box));
     text.toggleAttribute(left, gives);
-    if (!gives) kept.push(box);
+    if (!gives) kept.push(letter);
   }
 }
 
 export function shrinkBack(figure: HTMLElement): void {
-  for (const text of figure.querySelectorAll<SVGTextElement>(`[${grown}]`)) {
+  for (const text of figure.querySelectorAll<SVGTextElement | HTMLElement>(`[${grown}]`)) {
     text.style.removeProperty('font-size');
     text.removeAttribute(grown);
   }
@@ -64,8 +73,21 @@ export function enlarge(figure: HTMLElement): void {
     heightOf(text) < least ? text : [],
   );
   const sizes = wanting.map((text) => least / scaleOf(text));
+  // What a drawing letters beside itself, too.
+  const beside = [
+    ...figure.querySelectorAll<HTMLElement>('.figure-body :is(p, span, li, b, td, th, dt, dd)'),
+  ].filter(
+    (each) =>
+      Number.parseFloat(getComputedStyle(each).fontSize) < least - 0.05 &&
+      each.checkVisibility() &&
+      !each.closest('.unseen, .katex'),
+  );
   for (const [i, text] of wanting.entries()) {
     text.style.setProperty('font-size', `${sizes[i]?.toFixed(2) ?? 0}px`, 'important');
     text.setAttribute(grown, '');
+  }
+  for (const each of beside) {
+    each.style.setProperty('font-size', `${least.toFixed(2)}px`, 'important');
+    each.setAttribute(grown, '');
   }
 }

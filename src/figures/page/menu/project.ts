@@ -24,7 +24,8 @@ const shares = Array.from({ length: 29 }, (_, i) => 1 - i * 0.025);
 
 /** From the top of its first drawing to the bottom of its last, px from the top of what scrolls. */
 function span(body: Element): { top: number; height: number } {
-  const boxes = [...body.querySelectorAll('.stage')]
+  // Letters may stand out of the drawing.
+  const boxes = [...body.querySelectorAll('.stage, .stage text')]
     .map((stage) => stage.getBoundingClientRect())
     .filter(({ height }) => height > 0);
   if (boxes.length === 0) return { top: 0, height: 0 };
@@ -36,10 +37,14 @@ function span(body: Element): { top: number; height: number } {
 /** Makes the figure as wide as all of its drawings can be seen, and brings them into sight: fields and buttons follow or precede. */
 function fit(figure: HTMLElement): void {
   const body = bodyOf(figure);
+  figure.style.removeProperty('--above');
   for (const share of shares) {
     figure.style.setProperty('--share', share.toFixed(3));
     if (span(body).height <= body.clientHeight) break;
   }
+  // Nothing scrolls above its beginning.
+  const { top } = span(body);
+  if (top < 0) figure.style.setProperty('--above', `${Math.ceil(-top)}px`);
   body.scrollTop = span(body).top;
 }
 
@@ -48,6 +53,9 @@ function lay(figure: HTMLElement, sheet: 'wide' | 'narrow'): void {
   document.documentElement.dataset.projecting = sheet;
   window.dispatchEvent(new Event('projecting'));
   shrinkBack(figure);
+  fit(figure);
+  enlarge(figure);
+  // Large letters take more room.
   fit(figure);
   enlarge(figure);
 }
@@ -104,6 +112,7 @@ export function project(figure: HTMLElement, onend: () => void): Projection {
     window.dispatchEvent(new Event('projecting'));
     delete figure.dataset.projected;
     figure.style.removeProperty('--share');
+    figure.style.removeProperty('--above');
     for (const each of inert) each.removeAttribute('inert');
     window.scrollTo({ top: scrolled, behavior: 'instant' });
     onend();
