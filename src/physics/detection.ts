@@ -1,7 +1,8 @@
 /**
  * How often a hand is right about a difference that lies so many just noticeable differences away: the mathematics of detection, in
  * which what is felt scatters as a normal distribution and d' counts the distance in its standard deviations. One just noticeable
- * difference is d' = 1. Source: mathematics; D. M. Green and J. A. Swets, Signal Detection Theory (memory).
+ * difference is d' = 1. Source: mathematics; the share of pairs as the statistics package psyphy works it out (read), which
+ * cites D. M. Green and J. A. Swets, Signal Detection Theory.
  */
 import { inRange } from './guard.ts';
 

@@ -19,18 +19,18 @@ export interface Losses {
   readonly bending: number;
 }
 
-const recalled = (value: number, tolerance: number): Constant => ({
+const quoted = (value: number, tolerance: number): Constant => ({
   value,
   tolerance,
   source: 'woodhouse-2004',
-  status: 'memory',
+  status: 'second-hand',
 });
 
 /** Loss factors of a nylon treble string, of the order that was measured on guitars. Steel rings longer: its own are smaller and not known here. */
 export const nylonLosses = {
-  friction: recalled(40e-5, 30e-5),
-  air: recalled(1.5, 0.5),
-  bending: recalled(0.02, 0.005),
+  friction: quoted(40e-5, 30e-5),
+  air: quoted(1.5, 0.5),
+  bending: quoted(0.02, 0.005),
 } as const;
 
 export interface Plucked {

@@ -1,6 +1,7 @@
 /**
  * The inharmonicity that an ear begins to hear: ln B = 2.54 ln f0 - 24.6.
- * Source: H. Järveläinen, V. Välimäki, M. Karjalainen, Acoustics Research Letters Online 2(3) 79 (2001). Status: memory.
+ * Source: H. Järveläinen, V. Välimäki, M. Karjalainen, Acoustics Research Letters Online 2(3) 79 (2001). Status: second-hand,
+ * as five public programs quote it.
  * M. Karjalainen and H. Järveläinen (read) found it near the threshold on the four lowest strings of a guitar and not heard on the
  * two highest. Of an electric guitar's plain steel only the order is held here: its second string lies above this line.
  */

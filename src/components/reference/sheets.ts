@@ -19,7 +19,7 @@ export const sheets: readonly ReferenceSheet[] = [
     title: 'Materials',
     question: 'What is a string made of, and how sure is each number?',
     holds: 'Density and stiffness with tolerance, source, and how closely we followed it',
-    from: 'Handbooks, mill sheets, memory',
+    from: 'Handbooks, mill sheets, papers',
   },
   {
     id: 'pitch',

@@ -4,7 +4,7 @@
  *
  * Each judgement compares a string with itself a moment before, so it's a pair: right in Phi(d'/sqrt 2), d' = difference/threshold. Now and
  * then a player answers without having felt anything (a lapse), and is right in half of those. Fitted by maximum likelihood over both, its
- * interval by the profile of the likelihood. Source: D. M. Green and J. A. Swets, Signal Detection Theory (memory); F. A. Wichmann and
+ * interval by the profile of the likelihood. Source: of the shares, ../detection.ts; F. A. Wichmann and
  * N. J. Hill, Perception and Psychophysics 63 (2001) 1293, for the lapses (abstract and beginning read).
  */
 import { shareRight } from '../detection.ts';

@@ -1,7 +1,7 @@
 /**
  * The fundamental and the inharmonicity that a set of partials tells: a weighted fit of f_n = n f0 sqrt(1 + B n²) that a partial
  * out of line can't pull away. Source of the law: Fletcher 1964. Of the scatter between partials: R. C. Paule and J. Mandel,
- * Journal of Research of the National Bureau of Standards 87 (1982) 377 (from memory). Of the weights: Tukey's biweight.
+ * Journal of Research of the National Bureau of Standards 87 (1982) 377 (abstract read). Of the weights: Tukey's biweight.
  */
 import type { Measured } from './measure.ts';
 import { median } from './median.ts';
