@@ -4,7 +4,7 @@ import { planOf, type Plan } from './plan.ts';
 import { limits } from './limits.ts';
 import { usual } from './usual.ts';
 import type { Instrument, State, Target } from './schema.ts';
-import { asTarget } from './workshop.ts';
+import { asTarget, lying } from './workshop.ts';
 import { fromInches } from '../physics/index.ts';
 
 export type Side = 'mine' | 'other';
@@ -56,7 +56,7 @@ export const compared = once((state: State): State => {
   const pair = asStrung(state);
   return {
     ...pair,
-    other: { ...pair.other, strings: pair.other.strings.map(({ note }) => ({ note })) },
+    other: { ...pair.other, strings: pair.other.strings.map(lying) },
     aim: { mode: 'string', factor: 1, kinds: 'keep', weights: usual.weights },
   };
 });

@@ -56,6 +56,13 @@ export const exampleOf = (instrument: Instrument): string | undefined =>
   workshop.find(({ id }) => JSON.stringify(workshopInstrument(id)) === JSON.stringify(instrument))
     ?.id;
 
+/** A string where it lies: its note and its place, whatever is strung there. */
+export const lying = ({ note, from, course }: Target['strings'][number]) => ({
+  note,
+  ...(from && { from }),
+  ...(course && { course }),
+});
+
 /** An instrument with its gauges left open, to be strung from the same drawer. */
 export function asTarget({ name, scale, a4, capo, fretless, bowed, strings }: Instrument): Target {
   const family = strings[0]?.family;
@@ -67,11 +74,7 @@ export function asTarget({ name, scale, a4, capo, fretless, bowed, strings }: In
     ...(capo && { capo }),
     ...(fretless && { fretless }),
     ...(bowed && { bowed }),
-    strings: strings.map(({ note, from, course }) => ({
-      note,
-      ...(from && { from }),
-      ...(course && { course }),
-    })),
+    strings: strings.map(lying),
     ...(family && { family }),
     ...(builtFor && { builtFor }),
   };

@@ -8,6 +8,7 @@ import { askChoice, askMistake, askOrder, type Asked } from '../../src/exercises
 import { readAnswer } from '../../src/exercises/read-answer.ts';
 import { formatAnswer } from '../../src/exercises/say.ts';
 import type { Exercise, ExerciseKind, OfKind } from '../../src/exercises/types.ts';
+import { moreInstruments } from '../../src/instrument/more-instruments.ts';
 import type { State } from '../../src/instrument/schema.ts';
 import {
   asTarget,
@@ -17,11 +18,13 @@ import {
 } from '../../src/instrument/workshop.ts';
 
 const unitsList = ['in-lb', 'mm-N', 'mm-kg'] as const;
-const states: readonly State[] = workshop.flatMap(({ id, strings }) =>
-  strings.map((_, string) => ({
+const guitars = workshop.map(({ id }) => workshopInstrument(id));
+const others = moreInstruments.map(({ instrument }) => instrument);
+const states: readonly State[] = [...guitars, ...others].flatMap((mine) =>
+  mine.strings.map((_, string) => ({
     ...initialState,
-    mine: workshopInstrument(id),
-    other: asTarget(workshopInstrument(id === 'whimbrel' ? 'redshank' : 'whimbrel')),
+    mine,
+    other: asTarget(workshopInstrument(mine.name === 'Whimbrel' ? 'redshank' : 'whimbrel')),
     trial: { string },
   })),
 );

@@ -46,6 +46,13 @@ describe('a capo', () => {
     }
   });
 
+  it('says of a string that hangs slack that it does, and no more', () => {
+    const pull = { ...stringOf('redshank'), tension: 0.05 };
+    const at = clamped(pull, 3);
+    expect([at.sharp, at.stretched]).toEqual([undefined, undefined]);
+    expect(say(pull, at, 'in-lb')).toMatch(/hangs too slack/);
+  });
+
   it('shows a string of unknown stretch without a change of pull', () => {
     const pull: Pull = {
       ...stringOf('redshank'),

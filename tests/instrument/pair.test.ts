@@ -7,6 +7,8 @@ import {
   withoutScales,
   withTreble,
 } from '../../src/instrument/tried-scales.ts';
+import { moreInstrument } from '../../src/instrument/more-instruments.ts';
+import { lengthOf } from '../../src/instrument/pulls.ts';
 import { limits } from '../../src/instrument/limits.ts';
 import { isState, type State } from '../../src/instrument/schema.ts';
 import { asTarget, initialState, workshopInstrument } from '../../src/instrument/workshop.ts';
@@ -31,6 +33,22 @@ describe('compared', () => {
     expect(pair.aim).toEqual(initialState.aim);
     expect(pair.other.strings.every((s) => s.pick === undefined)).toBe(true);
     expect(pair.other.scale).toEqual(state.other.scale);
+  });
+
+  test('begins each string where it begins, and keeps courses together', () => {
+    for (const id of ['plover', 'knot']) {
+      const state: State = { ...initialState, mine: moreInstrument(id) };
+      const { mine, other } = compared(state);
+      expect(other.strings.map(({ from, course }) => [from, course])).toEqual(
+        mine.strings.map(({ from, course }) => [from, course]),
+      );
+      mine.strings.forEach((_, i) =>
+        expect(lengthOf(other, i) / lengthOf(mine, i)).toBeCloseTo(
+          other.scale.treble / mine.scale.treble,
+          9,
+        ),
+      );
+    }
   });
 
   test('takes a twin in place of an instrument with another number of strings', () => {

@@ -23,9 +23,9 @@ const board = (state: State): Board => {
 };
 const gaps = ({ mine }: State): number => mine.strings.length - 1;
 const more = (state: State): number => board(state).bass - board(state).treble;
-/** The third string, counted from the highest. */
+/** The third string, counted from the highest; not a number where there are fewer. */
 const third = (state: State, steps = 2): number =>
-  board(state).treble + (more(state) * steps) / gaps(state);
+  gaps(state) < 2 ? NaN : board(state).treble + (more(state) * steps) / gaps(state);
 
 const squareHints: Readonly<Record<string, string>> = {
   '5': 'A quarter of the way, near enough. The other three quarters of the difference then go to the saddle.',

@@ -23,6 +23,7 @@ import {
   bendingStiffness,
   centsOfPartial,
   inharmonicity,
+  MOST_INHARMONICITY,
   tensionRatio,
 } from '../../physics/index.ts';
 import { rowsOf } from '../choosing/evened-out/rows.ts';
@@ -42,7 +43,9 @@ function drift(p: Pull | undefined): string {
     tension,
     bendingStiffness: bendingStiffness(construction, tension),
   });
-  return `${centsOfPartial({ inharmonicity: b, partial: 10 }).toFixed(1)}\u00a0cents`;
+  return b > MOST_INHARMONICITY
+    ? 'nothing to speak of'
+    : `${centsOfPartial({ inharmonicity: b, partial: 10 }).toFixed(1)}\u00a0cents`;
 }
 
 const spread = (s: State, id: 'parallel' | 'slanting' | 'picked'): string => {
@@ -79,18 +82,20 @@ const asked = (s: State): Board => {
   const own = boardOf(s);
   return isParallel(own) ? boardOf(withBoard(s, { bass: own.treble * (27 / 25.5) })) : own;
 };
-const third = (s: State): number => {
-  const { treble, bass } = asked(s);
-  return treble + ((bass - treble) * 2) / (s.mine.strings.length - 1);
-};
+const gaps = (s: State): number => s.mine.strings.length - 1;
+/** From each string to the next, m. */
+const step = (s: State): number => (asked(s).bass - asked(s).treble) / gaps(s);
 
 const exercise: Readonly<Record<string, Quantity>> = {
   'board.ex.count': (s) => String(s.mine.strings.length),
-  'board.ex.gaps': (s) => String(s.mine.strings.length - 1),
+  'board.ex.gaps': (s) => String(gaps(s)),
   'board.ex.bass': (s) => formatLength(asked(s).bass, s.units),
-  'board.ex.third': (s) => formatLength(third(s), s.units),
+  'board.ex.third': (s) =>
+    gaps(s) < 2
+      ? 'no length: there’s no third string'
+      : formatLength(asked(s).treble + 2 * step(s), s.units),
   'board.ex.step': (s) =>
-    formatLength(Math.abs(asked(s).bass - asked(s).treble) / (s.mine.strings.length - 1), s.units),
+    gaps(s) < 1 ? 'nothing at all' : formatLength(Math.abs(step(s)), s.units),
   'board.ex.more': (s) => formatLength(Math.abs(asked(s).bass - asked(s).treble), s.units),
   'board.ex.share': () => shareOf(7).toFixed(3),
   'board.ex.nut': (s) => formatLength(Math.abs(offsets({ ...asked(s), square: 7 }).nut), s.units),

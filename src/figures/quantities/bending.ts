@@ -9,6 +9,7 @@ import {
   formatShare,
 } from '../../instrument/format.ts';
 import { compared } from '../../instrument/pair.ts';
+import { lengthOf } from '../../instrument/pulls.ts';
 import { pushedBy, pushedTo, tuned, type Pushed, type Tuned } from '../../instrument/pushed.ts';
 import type { Gauge, State } from '../../instrument/schema.ts';
 import {
@@ -53,16 +54,15 @@ const live: Readonly<Record<string, Quantity>> = {
   'bend.apart': (s) => formatTravel(stringsApart(s.mine), s.units),
   'bend.other': (s) => compared(s).other.name || 'the other instrument',
   'bend.otherLength': (s) => {
-    const { ghost } = viewOf(s);
-    return ghost ? formatLength(ghost.pull.speakingLength, s.units) : 'another length';
+    return formatLength(lengthOf(compared(s).other, viewOf(s).index), s.units);
   },
   'bend.otherGauge': (s) => {
-    const { ghost } = viewOf(s);
-    return ghost ? formatGauge(ghost.pull.gauge) : 'no gauge';
+    const { other } = viewOf(s);
+    return other ? formatGauge(other.gauge) : 'none that holds';
   },
   'bend.otherPullMore': (s) => {
-    const { ghost, pull } = viewOf(s);
-    return ghost ? formatDifference(ghost.pull.tension / pull.tension - 1) : UNKNOWN;
+    const { other, pull } = viewOf(s);
+    return other ? formatDifference(other.tension / pull.tension - 1) : UNKNOWN;
   },
   'bend.otherTravel': other(({ travel }, s) => formatTravel(travel, s.units)),
   'bend.otherMore': (s) => {

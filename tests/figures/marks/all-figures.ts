@@ -16,12 +16,16 @@ const sources = import.meta.glob<string>(
 );
 export const figures = figuresAmong(modules, sources);
 
+/** “a 11”: nobody says that. */
+const misread = /\ba (?:8|11|18)\b/;
 const broken = /\b(?:NaN|undefined|Infinity|null)\b|\[object/;
 
-/** Nothing that is no number stands in it, and every control is within its range. */
-export function expectWhole(state: State, figure: Component): void {
-  const { html, root } = drawnWith(state, figure);
+/** Nothing that is no number stands in it, what is spoken can be said, and every control is within its range. */
+export function expectWhole(state: State, figure: Component<never>, props: object = {}): void {
+  const { html, root } = drawnWith(state, figure, props);
   expect(html.replace(/<!--.*?-->/gs, '').match(broken)?.[0]).toBeUndefined();
+  for (const named of all(root, (e) => attribute(e, 'ariaLabel') !== ''))
+    expect(attribute(named, 'ariaLabel')).not.toMatch(misread);
   for (const slider of all(root, (e) => attribute(e, 'role') === 'slider')) {
     const [min, now, max] = ['ariaValueMin', 'ariaValueNow', 'ariaValueMax'].map((name) =>
       numberOf(slider, name),

@@ -33,5 +33,5 @@ export function loadText(state: State): string {
 
 export function describe(state: State): string {
   const { own, tried } = triedOf(state);
-  return `A nut slot from its end, cut for a ${formatGauge(own.gauge)}, with a ${formatGauge(tried.gauge)} in it. ${verdictOf(own.gauge.gauge, tried.gauge.gauge)} ${loadText(state)}`;
+  return `A nut slot from its end, cut for gauge ${formatGauge(own.gauge)}, with gauge ${formatGauge(tried.gauge)} in it. ${verdictOf(own.gauge.gauge, tried.gauge.gauge)} ${loadText(state)}`;
 }

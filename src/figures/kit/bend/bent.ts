@@ -47,7 +47,9 @@ export interface View {
   readonly room: number;
   readonly way: 1 | -1;
   readonly pushed: Pushed | undefined;
-  /** The same rise at the same fret on the other instrument, strung to pull alike */
+  /** The other instrument's string, strung to pull alike, whether or not its stretch is known */
+  readonly other: Pull | undefined;
+  /** The same rise at the same fret there */
   readonly ghost: { readonly pull: Pull; readonly pushed: Pushed } | undefined;
 }
 
@@ -65,6 +67,7 @@ export const viewOf = once((state: State): View => {
     room,
     way: wayOf(index, state.mine.strings.length),
     pushed,
+    other,
     ghost: other && there && { pull: other, pushed: there },
   };
 });

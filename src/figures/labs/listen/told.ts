@@ -59,8 +59,8 @@ export function madeOf(tone: Tone, string: LabString): readonly string[] {
       material: construction.material,
       drawer: plain,
     });
-    const names = heard.remaining.map(
-      ({ diameter }) => `a ${fixed(thousandths(diameter), 1).replace('.0', '')}`,
+    const names = heard.remaining.map(({ diameter }) =>
+      fixed(thousandths(diameter), 1).replace('.0', ''),
     );
     const wire = `${withDoubt({ value: thousandths(heard.diameter), uncertainty: thousandths(heard.doubt) }, 'thousandths')} (${millimetres(heard.diameter).toFixed(3)}\u00a0mm)`;
     return [
@@ -69,7 +69,7 @@ export function madeOf(tone: Tone, string: LabString): readonly string[] {
         ? 'No gauge in the drawer is that thick. Is the length right? An error of the length counts twice.'
         : names.length === 1
           ? `Of the gauges in the drawer only ${names[0]} fits.`
-          : `It can’t be told apart from ${names.slice(0, -1).join(', ')} or ${names.at(-1)}.`,
+          : `Its sound fits gauge ${names.slice(0, -1).join(', ')} or ${names.at(-1)}.`,
     ];
   }
   const stiffness = bendingStiffnessHeard({

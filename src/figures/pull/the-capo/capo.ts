@@ -4,12 +4,14 @@
  */
 import { actionAt, usualHeightOf } from '../../../instrument/action.ts';
 import type { Pull } from '../../../instrument/pulls.ts';
+import { stretchKnown } from '../../../instrument/pushed.ts';
 import {
   axialStiffness,
   fretError,
   frettedPath,
   fretPosition,
   fromMillimetres,
+  MOST_STRETCH,
   stoppedLength,
   strainState,
   tensionRatio,
@@ -43,7 +45,7 @@ export interface Clamped {
   /** Hz: of the equal step, and as it sounds where the stretch is known */
   readonly tempered: number;
   readonly frequency: number;
-  /** Cents above the equal step; undefined where the string's stretch is not known */
+  /** Cents above the equal step; undefined where the string's stretch is not known, or it hangs slack */
   readonly sharp: number | undefined;
   /** Relative change of the pull by pressing the string down; undefined as above */
   readonly stretched: number | undefined;
@@ -51,23 +53,26 @@ export interface Clamped {
   readonly peg: { readonly ratio: number; readonly strain: Strain };
 }
 
-const knowsStretch = ({ construction: c }: Pull): boolean =>
-  c.kind !== 'measured' || c.axialStiffness !== undefined;
+/** Its stretch constant; undefined where nobody knows it, and where it hangs too slack for the model. */
+function stretchOf({ construction, tension }: Pull): number | undefined {
+  if (!stretchKnown({ construction })) return undefined;
+  const stretch = axialStiffness(construction, tension) / tension;
+  return stretch <= MOST_STRETCH ? stretch : undefined;
+}
 
 /** A capo behind `fret`; 0 is none. */
 export function clamped(pull: Pull, fret: number): Clamped {
-  const { construction, speakingLength, tension, share } = pull;
+  const { speakingLength, share } = pull;
   const length = stoppedLength({ scaleLength: speakingLength, fret });
   const tempered = pull.frequency * 2 ** (fret / 12);
   const ratio = tensionRatio({ frequency: tempered / pull.frequency });
   const peg = { ratio, strain: strainState(share === undefined ? undefined : share * ratio) };
   const plain = { fret, length, tempered, peg };
-  if (!knowsStretch(pull)) {
+  const stretch = stretchOf(pull);
+  if (stretch === undefined)
     return { ...plain, frequency: tempered, sharp: undefined, stretched: undefined };
-  }
   if (fret === 0) return { ...plain, frequency: tempered, sharp: 0, stretched: 0 };
   const action = { ...actionOf(pull), fingerBehind: padBehind(speakingLength, fret), fret };
-  const stretch = axialStiffness(construction, tension) / tension;
   const { total } = fretError({ ...action, response: { stretch, endLength: 0 } });
   return {
     ...plain,

@@ -5,6 +5,7 @@ import {
   formatLength,
   spokenNote,
 } from '../../../instrument/format.ts';
+import { stretchKnown } from '../../../instrument/pushed.ts';
 import type { Pull } from '../../../instrument/pulls.ts';
 import type { Units } from '../../../instrument/schema.ts';
 import { noteName, noteNumber } from '../../../physics/index.ts';
@@ -32,7 +33,7 @@ export function describe(pull: Pull, at: Clamped, units: Units): string {
   const start = `The ${spokenNote(pull.note)} string from its side, ${capoText(at.fret)}. It speaks for ${formatLength(at.length, units)} and sounds ${spokenNote(noteAt(pull, at.fret))}, ${formatFrequency(at.frequency)}.`;
   const pulls =
     at.stretched === undefined
-      ? `Its pull stays near ${formatForce(pull.tension, units)}; we don’t know how much it stretches.`
+      ? `Its pull stays near ${formatForce(pull.tension, units)}; ${stretchKnown(pull) ? 'it hangs too slack to say how much that adds' : 'we don’t know how much it stretches'}.`
       : `It pulls ${formatForce(pull.tension * (1 + at.stretched), units)}, ${times(1 + at.stretched)} of what it pulls open.`;
   return at.fret === 0
     ? `${start} ${pulls}`
