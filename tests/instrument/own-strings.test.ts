@@ -118,7 +118,7 @@ test('a friend’s link shows the friend’s picks; keeping it keeps them, and m
   expect(here.picks()).toEqual(theirs);
   expect(here.held.own.drawer).toEqual({ from: 'mine', strings: [] });
 
-  const { keepVisit } = await import('../../src/instrument/arrive.ts');
+  const { keepVisit } = await import('../../src/instrument/visits.ts');
   await keepVisit(here.held);
   await settled();
   expect(here.held.visiting).toBe(false);
