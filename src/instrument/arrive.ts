@@ -13,7 +13,7 @@ import { canRemember, recall } from './storage.ts';
 import { announce, isOwn, showsOther } from './visits.ts';
 import { exampleOf, initialState } from './workshop.ts';
 
-export { saveJob } from './job-here.ts';
+export { keepAsJob, saveJob } from './job-here.ts';
 export { bookkeep } from './shelving.ts';
 export { show } from './visits.ts';
 
