@@ -48,8 +48,9 @@ export const read = () => vi.dynamicImportSettled();
 export const late = () => import('../../src/instrument/arrive.ts');
 export const held = async () => (await import('../../src/instrument/store.svelte.ts')).held;
 export const show = async (next: State) => (await late()).show(await held(), next);
-export const leaveVisit = async () => (await late()).leaveVisit(await held());
-export const keepVisit = async () => (await late()).keepVisit(await held());
+const visits = () => import('../../src/instrument/visits.ts');
+export const leaveVisit = async () => (await visits()).leaveVisit(await held());
+export const keepVisit = async () => (await visits()).keepVisit(await held());
 
 /** Every test of a file begins on a fresh page. */
 export function onFreshPages(): void {
