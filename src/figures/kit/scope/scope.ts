@@ -1,0 +1,206 @@
+/**
+ * What a chapter can't say of the reader's instrument, a line for each, with the nearest that it can speak of. Loaded only where
+ * another instrument is shown than the one that the pages were built for.
+ */
+import { formatForce, formatLength, formatNote } from '../../../instrument/format.ts';
+import { pullsOf, type Pull } from '../../../instrument/pulls.ts';
+import { pushedTo, stretchKnown } from '../../../instrument/pushed.ts';
+import type { State } from '../../../instrument/schema.ts';
+import { workshopInstrument } from '../../../instrument/workshop.ts';
+import { lateralStiffness, stoppedLength } from '../../../physics/index.ts';
+import { formatRise, formatTravel } from '../bend/words.ts';
+import { isTabled, marginOf } from '../margin.ts';
+import { triedOf } from '../../trial.ts';
+
+/** Another string of the instrument to take in hand, or one of the workshop's instruments to look at. */
+export interface Offer {
+  readonly label: string;
+  readonly change: (state: State) => State;
+}
+
+export interface Scope {
+  readonly text: string;
+  readonly offer?: Offer | undefined;
+}
+
+const called = ({ mine }: State): string => mine.name || 'your instrument';
+const held = (state: State): Pull => triedOf(state).own;
+const noteOf = (state: State): string => formatNote(held(state).note);
+
+/** One of the workshop's, which every chapter can speak of; of two lengths where the chapter is about them. */
+const example = (id: string): Offer => {
+  const mine = workshopInstrument(id);
+  return {
+    label: `Look at ${mine.name}, one of the workshop’s`,
+    change: (state) => ({ ...state, mine, trial: { string: 0 } }),
+  };
+};
+const guitar = example('redshank');
+
+/** The instrument's own string that is nearest to the one in hand and of which `knows` holds; else one of the workshop's. */
+function stringWith(state: State, knows: (pull: Pull) => boolean): Offer {
+  const { index } = triedOf(state);
+  const [nearest] = pullsOf(state.mine)
+    .map((pull, i) => ({ pull, i }))
+    .filter(({ pull }) => knows(pull))
+    .sort((a, b) => Math.abs(a.i - index) - Math.abs(b.i - index));
+  if (!nearest) return guitar;
+  return {
+    label: `Take the ${formatNote(nearest.pull.note)} string in hand`,
+    change: (next) => ({ ...next, trial: { string: nearest.i } }),
+  };
+}
+
+type Line = (state: State) => Scope | undefined;
+
+/** Where a string's stretch is not known */
+const unlessStretchKnown =
+  (so: string): Line =>
+  (state) =>
+    stretchKnown(held(state))
+      ? undefined
+      : {
+          text: `We know your ${noteOf(state)} string by its weight alone, not how far it stretches, so ${so}.`,
+          offer: stringWith(state, stretchKnown),
+        };
+
+const stiffnessKnown = ({ construction: c }: Pull): boolean =>
+  c.kind !== 'measured' || c.bendingStiffness !== undefined;
+const unlessStiffnessKnown =
+  (so: string): Line =>
+  (state) =>
+    stiffnessKnown(held(state))
+      ? undefined
+      : {
+          text: `We know your ${noteOf(state)} string by its weight alone, not how stiff it is, so ${so}.`,
+          offer: stringWith(state, stiffnessKnown),
+        };
+
+const strengthTabled = (pull: Pull): boolean => {
+  const { share } = marginOf(pull);
+  return share !== undefined && isTabled(share);
+};
+const unlessStrengthTabled: Line = (state) => {
+  const pull = held(state);
+  if (strengthTabled(pull)) return undefined;
+  const text = marginOf(pull).share
+    ? `Published strengths of what your ${noteOf(state)} string is made of lie far apart, so its share runs from one to the other, and there’s no fence.`
+    : `We don’t know how strong the core of your ${noteOf(state)} string is, so we can’t say when it breaks.`;
+  return { text, offer: stringWith(state, strengthTabled) };
+};
+
+const withoutFrets =
+  (text: (name: string) => string): Line =>
+  (state) =>
+    state.mine.fretless ? { text: text(called(state)), offer: guitar } : undefined;
+
+const withOneString =
+  (text: string): Line =>
+  (state) =>
+    state.mine.strings.length === 1 ? { text, offer: example('avocet') } : undefined;
+
+/** A string that begins at a fret of its own: frets are counted from there. */
+const ofOwnNut: Line = (state) => {
+  const from = state.mine.strings[triedOf(state).index]?.from;
+  return from
+    ? {
+        text: `Your ${noteOf(state)} string begins at fret ${from}. Its frets are counted from there.`,
+      }
+    : undefined;
+};
+
+/** What a capo leaves to sound of the string in hand, where it touches it. */
+function behindCapo(state: State): { readonly capo: number; readonly pull: Pull } | undefined {
+  const { mine } = state;
+  const from = mine.strings[triedOf(state).index]?.from ?? 0;
+  const capo = mine.capo ?? 0;
+  if (capo <= from) return undefined;
+  const pull = held(state);
+  const left = stoppedLength({ scaleLength: pull.speakingLength, fret: capo - from });
+  return { capo, pull: { ...pull, speakingLength: left } };
+}
+
+const bentWithCapo: Line = (state) => {
+  const on = behindCapo(state);
+  if (!on) return undefined;
+  const { capo, pull } = on;
+  const { bend, units } = state;
+  const start = `The capo at fret ${capo} isn’t in these drawings: they bend the whole string.`;
+  const beyond = bend.fret - capo;
+  const pushed = beyond > 0 ? pushedTo(pull, beyond, bend.rise) : undefined;
+  return !pushed || pushed.strain === 'broken'
+    ? { text: start }
+    : {
+        text: `${start} With it on, ${formatRise(bend.rise)} at fret ${bend.fret} takes ${formatTravel(pushed.travel, units)} and ${formatForce(pushed.push, units)}.`,
+      };
+};
+
+const MILLIMETRE = 0.001;
+const pressedWithCapo: Line = (state) => {
+  const on = behindCapo(state);
+  if (!on) return undefined;
+  const { speakingLength, tension } = on.pull;
+  const push = MILLIMETRE * lateralStiffness({ tension, speakingLength, at: speakingLength / 2 });
+  return {
+    text: `The capo at fret ${on.capo} isn’t in these drawings. With it on, ${formatLength(speakingLength, state.units)} of the ${noteOf(state)} string sounds, and a millimetre in the middle takes ${formatForce(push, state.units)}.`,
+  };
+};
+
+const tunedWithCapo: Line = ({ mine: { capo } }) =>
+  capo
+    ? { text: `The capo at fret ${capo} isn’t in these drawings: they count from the nut.` }
+    : undefined;
+
+const plucked: Line = (state) =>
+  state.mine.bowed
+    ? {
+        text: `${called(state)} is bowed. What this chapter says of partials, and what you hear, is the string when it’s plucked.`,
+      }
+    : undefined;
+
+/** Of chapters that are not named everything can be said. */
+const lines: Readonly<Record<string, readonly Line[]>> = {
+  'speaking-length': [
+    withoutFrets(
+      (name) =>
+        `${name} has no twelfth fret to measure to. Measure from the nut to where the string leaves the bridge.`,
+    ),
+  ],
+  pitch: [
+    withoutFrets((name) => `${name} has no fret for a capo to press its strings against.`),
+    ofOwnNut,
+  ],
+  'what-the-hand-feels': [
+    unlessStretchKnown('the push and travel of a bend are left out'),
+    pressedWithCapo,
+  ],
+  bending: [
+    unlessStretchKnown('we can’t say how it bends'),
+    withoutFrets(
+      (name) => `${name} has no frets. “Fret 12” is where your finger would be with frets.`,
+    ),
+    ofOwnNut,
+    bentWithCapo,
+  ],
+  'stiff-strings': [unlessStiffnessKnown('we can’t place its partials'), plucked],
+  'a-scale-for-every-string': [
+    withOneString('One string has only one length. This chapter is about two or more.'),
+    withoutFrets((name) => `${name} has no frets to slant. The lengths and pulls hold for it.`),
+  ],
+  'what-neck-and-bridge-carry': [
+    unlessStretchKnown('we can’t say what bending it does on a floating bridge'),
+  ],
+  'when-strings-break': [unlessStrengthTabled],
+  'in-tune-up-the-neck': [
+    withoutFrets(
+      (name) =>
+        `${name} has no frets, so your fingers set each note. What follows is for a neck with frets.`,
+    ),
+    unlessStretchKnown('we can’t say how sharp a fret makes it'),
+    ofOwnNut,
+    tunedWithCapo,
+  ],
+};
+
+export const scopesOf = (chapter: string, state: State): readonly Scope[] =>
+  (lines[chapter] ?? []).flatMap((line) => line(state) ?? []);
