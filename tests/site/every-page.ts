@@ -122,7 +122,7 @@ export function everyPage(path: string): void {
   });
 
   test.each([
-    ['a phone', phone, [200]],
+    ['a phone', phone, [150, 175, 200]],
     ['a narrow phone', narrowPhone, [150, 175, 200]],
     ['a wide screen', desktop, [150, 175, 200]],
   ] as const)('holds together with large letters on %s', async (_, size, percents) => {
