@@ -74,13 +74,14 @@ test('on a phone: what to drag, a bar in reach, three fields, the way back, and 
     .poll(() => scale.evaluate((field) => field === document.activeElement), patience)
     .toBe(true);
   await page.keyboard.type('24.75 in');
-  await page.keyboard.press('Enter');
+  // The answer doesn't wait for the field to be left.
   const { mine, units } = initialState;
   const treble = 24.75 * 0.0254;
   const total = totalPull(pullsOf({ ...mine, scale: { treble, bass: treble } }));
   await expect
     .poll(() => form.getByRole('status').first().textContent(), patience)
     .toContain(formatTotal(total, units));
+  await page.keyboard.press('Enter');
   await form.getByRole('button', { name: 'Done' }).click();
   expect(await form.count()).toBe(0);
 
@@ -104,6 +105,25 @@ test('on a phone: what to drag, a bar in reach, three fields, the way back, and 
   expect(await station.getAttribute('data-done')).toBe('some');
   expect(await station.locator('a').innerText()).toMatch(/1 of \d+ right/);
   expect(problems.filter((each) => !each.startsWith('failed: '))).toEqual([]);
+  await close();
+});
+
+test('from the home page, one press leads to three fields and their answer, on a phone on its side too', async () => {
+  const { page, problems, close } = await open(browser, inject('origin'), {
+    viewport: { width: 844, height: 390 },
+  });
+  await page.getByRole('link', { name: 'Say what it is' }).click();
+  const form = page.getByRole('dialog', { name: 'Your instrument' });
+  const done = form.getByRole('button', { name: 'Done' });
+  await done.waitFor();
+  const { y = NaN, height = NaN } = (await done.boundingBox()) ?? {};
+  expect(y + height).toBeLessThanOrEqual(390);
+  await page.keyboard.type('628 mm');
+  await done.click();
+  await expect
+    .poll(() => page.locator('.bar .facts').first().textContent(), patience)
+    .toMatch(/^24\.72\sin/);
+  expect(problems).toEqual([]);
   await close();
 });
 
