@@ -5,7 +5,7 @@ import { expect, test } from 'vitest';
 
 import { pooled, pooledHands } from '../../../src/figures/labs/class/pooled.ts';
 import { rowsOf, take } from '../../../src/figures/labs/class/take.ts';
-import { handsWords, pooledWords } from '../../../src/figures/labs/class/words.ts';
+import { handsWords, pooledWords, uncheckedWords } from '../../../src/figures/labs/class/words.ts';
 import { checkDigits, checkOf, remainder97 } from '../../../src/figures/labs/kit/class/check.ts';
 import {
   comparedLabs,
@@ -216,4 +216,13 @@ test('a class of hands of 7 % is found about there, and its words name the ends'
     /^20 hands, 1200 judgements\. .* Hand by hand it runs from/,
   );
   expect(pooledHands([])).toBeUndefined();
+});
+
+test('rows from a tally written by hand are named, so that they’re compared with the paper', () => {
+  expect(uncheckedWords(['KNOT 0'])).toBe(
+    'KNOT 0 came without check digits: compare that row with the paper once more.',
+  );
+  expect(uncheckedWords(['KNOT 0', 'KNOT 1', 'KNOT 2'])).toBe(
+    'KNOT 0, KNOT 1 and KNOT 2 came without check digits: compare those rows with the paper once more.',
+  );
 });

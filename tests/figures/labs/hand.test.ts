@@ -6,7 +6,9 @@ import {
   judge,
   judgedOf,
   mayReplace,
+  placeWords,
   thresholdOf,
+  turnWords,
   type Judged,
 } from '../../../src/figures/labs/hand/hand.ts';
 import { pairRight } from '../../../src/physics/labs.ts';
@@ -40,6 +42,51 @@ test('the string goes down from pitch only, to whole cents, and the sham turn ne
     expect(cents).toBeLessThanOrEqual(309);
     expect(past).toBeGreaterThanOrEqual(0);
     expect(past).toBeLessThanOrEqual(369);
+  }
+});
+
+test('what the friend reads says pitch where the string is at pitch, and the cents elsewhere', () => {
+  const step = (cents: number, past: number) =>
+    turnWords({ cents, past, harder: false, asked: 0.1 }, 'B3').join(' ');
+  expect(step(94, 17)).toBe('First turn to 17 cents below B3. Then turn to 94 cents below .');
+  expect(step(94, 0)).toBe('First turn to B3. Then turn to 94 cents below .');
+  expect(step(0, 0)).toBe('Turn to 0 cents below : that’s its pitch.');
+  expect([placeWords(0), placeWords(94)]).toEqual(['its pitch', '94 cents below']);
+});
+
+/** The lab's rule for a table without a screen: cents apart, the last twenty of forty, a tenth of their middle in per cent. */
+function onPaper(threshold: number, next: () => number): number {
+  let [now, apart, row] = [0, 120, 0];
+  const turns: number[] = [];
+  for (let i = 0; i < 40; i += 1) {
+    const ways = [now - apart, now + apart].filter((to) => to >= 0 && to <= 300);
+    const to = ways[Math.floor(next() * ways.length)] ?? (now < 150 ? 300 : 0);
+    const difference = judge(now, to, true)?.difference ?? NaN;
+    const right = next() < pairRight({ difference, threshold, lapseRate: 0.02 });
+    turns.push(Math.abs(to - now));
+    now = to;
+    row = right ? row + 1 : 0;
+    if (!right) apart = Math.round(apart * 1.5);
+    else if (row === 3) [apart, row] = [Math.round(apart / 1.5), 0];
+  }
+  return (
+    turns
+      .slice(20)
+      .sort((a, b) => a - b)
+      .slice(9, 11)
+      .reduce((sum, each) => sum + each / 2, 0) /
+    10 /
+    100
+  );
+}
+
+test('without a screen: a thousand players of 4, 7 and 12 % find it within a fifth, in the middle, by the rule in the text', () => {
+  for (const threshold of [0.04, 0.07, 0.12]) {
+    const next = generator(1000 * threshold);
+    const found = Array.from({ length: 1000 }, () => onPaper(threshold, next)).sort(
+      (a, b) => a - b,
+    );
+    expect(Math.abs((found[500] ?? NaN) / threshold - 1), String(threshold)).toBeLessThan(0.2);
   }
 });
 

@@ -68,6 +68,7 @@ test('two numbers agree within twice their doubts together, and no further', () 
   expect(words(-0.2)).toBe(
     'They agree. You measured 2.0\u00a0% less than predicted, and that’s within their doubts.',
   );
+  expect(words(-0.001)).toBe('They agree. You measured just what was predicted.');
   expect(words(1)).toBe(
     'They differ by more than both doubts: you measured 10\u00a0% more than predicted. Look.',
   );

@@ -8,6 +8,10 @@ const amount = (value: number, isShare: boolean): string =>
 const names = (all: readonly string[]): string =>
   all.length < 2 ? all.join('') : `${all.slice(0, -1).join(', ')} and ${all.at(-1)}`;
 
+/** What is said of rows that were taken in without their check digits, from a tally written by hand. */
+export const uncheckedWords = (who: readonly string[]): string =>
+  `${names(who)} came without check digits: compare ${who.length === 1 ? 'that row' : 'those rows'} with the paper once more.`;
+
 export function pooledWords(all: Pooled, lab: ComparedLab): readonly string[] {
   const { offs, mean, spread, isShare } = all;
   const { what } = comparedLabs[lab];

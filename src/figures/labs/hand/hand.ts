@@ -70,10 +70,15 @@ export function ahead(
   return { cents, past, harder: step.harder, asked: step.difference };
 }
 
+/** A place that the string is brought to, in words. */
+export const placeWords = (cents: number): string =>
+  cents === 0 ? 'its pitch' : `${cents} cents below`;
+
 /** What the friend does before a judgement; the last part is the place. */
 export function turnWords({ cents, past }: Ahead, note: string): readonly [string, string, string] {
+  const first = past === 0 ? note : `${placeWords(past)} ${note}`;
   return [
-    past === cents ? 'Turn to' : `First turn to ${past} cents below ${note}. Then turn to`,
+    past === cents ? 'Turn to' : `First turn to ${first}. Then turn to`,
     `${cents} cents below`,
     cents === 0 ? ': that’s its pitch.' : '.',
   ];

@@ -50,7 +50,9 @@ export const percent = (share: number): string =>
 /** The verdict in words. `look` says where to look when the two part. */
 export function verdict(predicted: Estimate, measured: Estimate, look: string): string {
   const { difference, agree } = compared(predicted, measured);
-  const by = `${percent(Math.abs(difference) / predicted.value)} ${difference < 0 ? 'less' : 'more'} than predicted`;
+  const off = percent(Math.abs(difference) / predicted.value);
+  if (agree && off === percent(0)) return 'They agree. You measured just what was predicted.';
+  const by = `${off} ${difference < 0 ? 'less' : 'more'} than predicted`;
   return agree
     ? `They agree. You measured ${by}, and that’s within their doubts.`
     : `They differ by more than both doubts: you measured ${by}. ${look}`;
