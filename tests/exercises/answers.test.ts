@@ -159,6 +159,14 @@ describe.each(ofKind('order'))('order %s', (key, exercise: OfKind<'order'>) => {
   });
 });
 
+it('hides the wrong line of a sheet now here, now there, so that its place gives nothing away', () => {
+  const places = ofKind('mistake').map(([, { wrong }]) => wrong);
+  for (const place of places) {
+    const there = places.filter((each) => each === place).length;
+    expect(there, `line ${place + 1}`).toBeLessThanOrEqual(0.4 * places.length);
+  }
+});
+
 describe.each(ofKind('mistake'))('find the mistake %s', (_, exercise: OfKind<'mistake'>) => {
   const ask = (state: State) => askMistake(exercise, state);
   it('asks with lines that are told apart', () => expectOptions(ask));

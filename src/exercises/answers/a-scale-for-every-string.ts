@@ -99,17 +99,15 @@ export const answers: Answers = {
       const { treble, bass } = board(state);
       const ratio = bass / treble;
       return [
-        `The lowest string is now ${formatLength(bass, state.units)} long; it was ${formatLength(treble, state.units)}.`,
-        `It is ${ratio.toFixed(3)} times as long.`,
+        `The lowest string is now ${formatLength(bass, state.units)} long. It was ${formatLength(treble, state.units)}, so it’s ${ratio.toFixed(3)} times as long.`,
         `At the same note with the same string it pulls ${ratio.toFixed(3)} times as hard.`,
         'The highest string pulls the same as before.',
         'Making another fret square would change neither of them.',
       ];
     },
-    wrong: 2,
+    wrong: 1,
     hints: [
-      'These are the two sides of the board.',
-      'It’s one length divided by the other.',
+      'These are the two sides of the board, and one divided by the other.',
       undefined,
       'Its length has not changed, nor its note, nor its mass.',
       'The square fret says where the lines slant. The lengths are given.',

@@ -164,8 +164,8 @@ export const answers: Answers = {
     lines: sheet,
     wrong: 2,
     hints: [
-      'That’s right. A rise in cents multiplies the frequency by 2^(cents/1200), and the pull by the square of that.',
-      'That’s right: the extra pull is the factor minus one, times the pull.',
+      'A rise in cents multiplies the frequency by 2^(cents/1200), and the pull by the square of that.',
+      'The extra pull is the factor minus one, times the pull.',
       undefined,
       'This is Hooke’s law, used correctly. But are the numbers that go into it right?',
       'That’s the geometry for the middle, and it follows from the line before.',

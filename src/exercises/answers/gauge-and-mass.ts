@@ -116,19 +116,17 @@ export const answers: Answers = {
   'gauge.sheet': {
     kind: 'mistake',
     lines: () => [
-      'A plain twelve replaces a plain ten, at the same length and note.',
-      'The diameter grows by the factor 12 / 10 = 1.2.',
+      'A plain twelve replaces a plain ten: the diameter grows by the factor 12 / 10 = 1.2.',
       'The mass of a metre grows like the area, so it grows by the factor 1.2 too.',
       'At the same length and note the pull grows like the mass of a metre.',
       'A pull of 10 lb with the ten is then more than 10 lb with the twelve.',
     ],
-    wrong: 2,
+    wrong: 1,
     hints: [
-      'That’s the question, and it’s right.',
-      'The gauge is the diameter, so this is right.',
+      'The gauge is the diameter, in thousandths of an inch.',
       undefined,
       'The pull is the mass of a metre times the square of twice length times pitch, and those stay.',
-      'More mass, more pull: that’s right. How much more is decided higher up.',
+      'More mass, more pull. How much more is decided higher up.',
     ],
     right: () =>
       `The mass of a metre grows like the area, so like the square of the diameter, by the factor ${(1.2 ** 2).toFixed(2)}.`,

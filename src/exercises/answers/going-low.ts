@@ -125,18 +125,18 @@ export const answers: Answers = {
       const { note, linearDensity } = own(state);
       const weight = (factor: number) => formatDensity(linearDensity * factor);
       return [
-        `${formatNote(fourth(state).note)} is five semitones below ${formatNote(note)}.`,
-        `The pitch falls by the factor ${LENGTH.toFixed(3)}.`,
+        `${formatNote(fourth(state).note)} is five semitones below ${formatNote(note)}: the pitch falls by the factor ${LENGTH.toFixed(3)}.`,
         `For the same pull on the same length, the unit weight has to grow by the same factor.`,
         `The string weighs ${weight(1)}, so the new one has to weigh ${weight(LENGTH)}.`,
+        `At ${formatNote(note)} the new string would pull harder than the old one.`,
       ];
     },
-    wrong: 2,
+    wrong: 1,
     hints: [
-      'Count them down with their sharps: five steps.',
-      'Five of the twelve equal steps of an octave: two to the power of five twelfths.',
+      'Count them down with their sharps. Five of the twelve equal steps of an octave are two to the power of five twelfths.',
       undefined,
       'That’s the line above, in numbers.',
+      'It’s heavier, and length and note would be those of the old one.',
     ],
     right: (state) =>
       `The pitch is squared, so the unit weight grows by the square of the factor, ${MASS.toFixed(3)}, to ${formatDensity(own(state).linearDensity * MASS)}.`,

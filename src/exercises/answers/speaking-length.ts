@@ -126,12 +126,13 @@ export const answers: Answers = {
   },
   'speaking-length.sheet': {
     kind: 'mistake',
-    wrong: 2,
+    wrong: 3,
     lines: (s) => {
       const twice = (2 * longer(s)).toFixed(4);
       const total = totalPull(pullsOf(s.mine));
       return [
         `Scale length before ${formatLength(mainScale(s), s.units)}, after ${formatLength(mainScale(s) + fromInches(1), s.units)}`,
+        'Strings and notes stay, so only the length changes the pull',
         `Ratio of the lengths, new over old: ${longer(s).toFixed(4)}`,
         `Length counts twice. Ratio of the pulls: 2 × ${longer(s).toFixed(4)} = ${twice}`,
         `Pull of the set after: ${twice} × ${formatTotal(total, s.units)} = ${formatTotal(2 * longer(s) * total, s.units)}`,
@@ -141,6 +142,7 @@ export const answers: Answers = {
       `${longer(s).toFixed(4)} × ${longer(s).toFixed(4)} = ${(longer(s) ** 2).toFixed(4)}. If something counts twice, multiply it by itself.`,
     hints: [
       'Those are the two scale lengths, an inch apart.',
+      'Mass and pitch are in the law too, but they’re the same before and after.',
       'Longer over shorter is a little more than one, as it should be.',
       undefined,
       'It multiplies the old pull by the ratio above. But would you believe that an inch doubles the pull?',

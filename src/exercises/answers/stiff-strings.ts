@@ -143,8 +143,8 @@ export const answers: Answers = {
     lines: () => sheet().lines,
     wrong: 2,
     hints: [
-      'That’s right: it’s the bending stiffness of a round wire.',
-      'That’s right. Check the units: N m² over N m² leaves none.',
+      'It’s the bending stiffness of a round wire.',
+      'Check the units: N m² over N m² leaves none.',
       undefined,
       'The step from a factor to cents is right. Is the factor?',
     ],

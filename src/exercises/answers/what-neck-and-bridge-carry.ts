@@ -96,15 +96,17 @@ export const answers: Answers = {
   'what-neck-and-bridge-carry.sheet': {
     kind: 'mistake',
     lines: (s: State) => [
+      'The bridge is to float where it did, so strings and springs have to balance again.',
       `The old set pulls ${inBoth(before, s.units)}, the new one ${inBoth(after, s.units)}.`,
       `In newtons the change is ${newtons(difference)}.`,
       `The springs must pull ${newtons(difference)} more, since forces balance.`,
       `${count} springs of ${(rate / 1000).toFixed(1)}\u00a0N/mm share it, so each opens by ${millimetres(difference / (count * rate)).toFixed(1)}\u00a0mm more.`,
     ],
-    wrong: 2,
+    wrong: 3,
     hints: [
+      'That’s what levelling it means.',
       'Those are the two totals, as given.',
-      'The difference of the two, in newtons: that line is right.',
+      'It’s the difference of the two, in newtons.',
       undefined,
       'It follows from the line before, by Hooke’s law. The mistake is earlier.',
     ],

@@ -57,9 +57,9 @@ function sheet(): readonly string[] {
   const { pull, push: pushed, travel } = sheetDifferences;
   const { low, high } = feltThresholds.pull;
   return [
+    `Travel differs by ${percent(travel)}. That lies between ${percent(low.value)} and ${percent(high.value)}: ${felt(travel, 'pull')}.`,
     `Pull differs by ${percent(pull)}. That’s within ${percent(low.value)}: ${felt(pull, 'pull')}.`,
     `Push differs by ${percent(pushed)}. That’s within ${percent(low.value)}: ${felt(pushed, 'push')}.`,
-    `Travel differs by ${percent(travel)}. That lies between ${percent(low.value)} and ${percent(high.value)}: ${felt(travel, 'pull')}.`,
     `The verdict is the worst of the three: ${worstFelt([felt(pull, 'pull'), felt(pushed, 'push'), felt(travel, 'pull')])}.`,
   ];
 }
@@ -142,11 +142,11 @@ export const answers: Answers = {
   'what-the-hand-feels.sheet': {
     kind: 'mistake',
     lines: sheet,
-    wrong: 2,
+    wrong: 0,
     hints: [
-      'That’s right: pull is a force, and it’s within the inner line for forces.',
-      'That’s right: push is a force too, and it’s within the inner line.',
       undefined,
+      'Pull is a force, and it’s within the inner line for forces.',
+      'Push is a force too, and it’s within the inner line.',
       'It’s true that the worst of the three decides. But are all three judged correctly?',
     ],
     right: () => {

@@ -137,7 +137,7 @@ export const answers: Answers = {
       'The derivation adds the two up.',
       undefined,
       'That’s what stress is.',
-      'That’s right: the standard lists the strength by the diameter of the wire.',
+      'The standard lists the strength by the diameter of the wire.',
     ],
     right: () =>
       'The wrap carries next to none of the pull: a tight coil gives like a spring. The core carries all of it.',
