@@ -5,6 +5,7 @@
  */
 import { expect, test } from 'vitest';
 
+import { spreadAbout } from '../../src/figures/labs/kit/spread.ts';
 import { fitLine } from '../../src/physics/labs.ts';
 
 const read = [
@@ -28,4 +29,10 @@ test('intercept at 20 degrees, slope, their doubts and how they hang together', 
   expect(line.slope).toBeCloseTo(0.00218, 5);
   expect(line.slopeDoubt).toBeCloseTo(0.00067, 5);
   expect(line.correlation).toBeCloseTo(-0.93, 3);
+});
+
+// H.13: s = 0.0035 degrees. Status: memory; the data above are what it is worked out from.
+test('what the line leaves over scatters by 0.0035 degrees', () => {
+  const { residuals } = fitLine(read.map(([t, b]) => ({ x: t - 20, y: b })));
+  expect(spreadAbout(residuals, 2)).toBeCloseTo(0.0035, 4);
 });

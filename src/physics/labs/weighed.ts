@@ -22,7 +22,7 @@ export interface Balance {
 
 /**
  * kg/m of a string of which `pieces` were weighed, each by itself, on one balance; `lengthDoubt` is the standard uncertainty of each length
- * in m. Each mass is off by its own half step and the tare's. `spread` is how far the pieces lie apart, relative, or undefined of one.
+ * in m. Each mass is off by its own half step and the tare's.
  * Throws RangeError naming an argument that lies outside. Source: least squares through the origin.
  */
 export function weighed({
@@ -33,7 +33,7 @@ export function weighed({
   readonly pieces: readonly Piece[];
   readonly balance: Balance;
   readonly lengthDoubt: number;
-}): Estimate & { readonly residuals: readonly number[]; readonly spread: number | undefined } {
+}): Estimate & { readonly residuals: readonly number[] } {
   inRange('pieces', pieces.length, { min: 1, whole: true });
   inRange('step', balance.step, { min: 0, open: true, max: 0.1, unit: 'kg' });
   inRange('lengthDoubt', lengthDoubt, { min: 0, max: 0.1, unit: 'm' });
@@ -47,7 +47,7 @@ export function weighed({
     pieces.reduce((sum, { length }) => sum + length, 0);
   // A reading and the empty pan are rounded, each by itself: the root of two.
   const doubt = Math.hypot(Math.SQRT2 * rounded, rough * lengthDoubt);
-  const { slope, slopeDoubt, residuals, scatter } = fitLine(
+  const { slope, slopeDoubt, residuals } = fitLine(
     pieces.map(({ length, mass }) => ({ x: length, y: mass, doubt })),
     { through: 'origin' },
   );
@@ -55,7 +55,5 @@ export function weighed({
     value: slope,
     uncertainty: Math.hypot(slopeDoubt, slope * (balance.setting ?? 0)),
     residuals,
-    spread:
-      scatter === undefined ? undefined : (scatter * doubt) / (slope * (pieces[0]?.length ?? 1)),
   };
 }
