@@ -27,11 +27,26 @@ test('each kind of exercise has its answer in words, and no answer is said too',
   );
 });
 
-test.each([4, 5, 6, 7, 8])('%i exercises fill two pages and no third', (count) => {
-  const page = 279.4 - 2 * 16;
-  const [first, second] = [Math.floor(count / 2), Math.ceil(count / 2)];
-  const space = spaceFor(count);
-  expect(second * space).toBeLessThanOrEqual(page);
-  expect(first * space).toBeLessThanOrEqual(page - 45);
-  expect(Math.max(first * space + 45, second * space)).toBeGreaterThan(0.7 * page);
+const worked = { height: 34, isWorked: true };
+const chosen = { height: 45, isWorked: false };
+const ordered = { height: 76, isWorked: false };
+test.each([
+  [[worked, worked, worked, ordered]],
+  [[worked, chosen, ordered, ordered, worked]],
+  [[worked, chosen, worked, ordered, ordered, worked]],
+  [[chosen, worked, ordered, worked, worked, worked, ordered]],
+])('exercises fill two pages and no third: %#', (questions) => {
+  const letter = 279.4 - 2 * 16;
+  const space = spaceFor(questions);
+  const pages = [[45]];
+  for (const { height, isWorked } of questions) {
+    const wanted = isWorked ? space : height;
+    const last = pages.at(-1) ?? [];
+    if (last.reduce((sum, each) => sum + each, wanted) > letter) pages.push([wanted]);
+    else last.push(wanted);
+  }
+  expect(pages).toHaveLength(2);
+  // There is space to work in, beyond what the question takes itself.
+  expect(space).toBeGreaterThan(worked.height + 15);
+  expect(pages.flat().reduce((sum, each) => sum + each, 0)).toBeGreaterThan(0.7 * 2 * letter);
 });

@@ -104,6 +104,12 @@ test('each sheet for paper takes one page of A4 and one of Letter, and holds not
     await page.evaluate(() => {
       window.print = () => undefined;
     });
+    // Readings that nobody has begun leave no heading without a text.
+    await page.emulateMedia({ media: 'print' });
+    expect(
+      await page.locator('.lab-readings:visible, h2:has(+ .lab-readings):visible').count(),
+    ).toBe(0);
+    await page.emulateMedia({ media: null });
     for (const format of ['A4', 'Letter'] as const) {
       await page.getByRole('button', { name: 'Print this sheet' }).click();
       await expect.poll(() => page.locator('html').getAttribute('data-sheet-only')).toBe('');

@@ -8,6 +8,9 @@ import { packed, printed, type Printed } from './pdf.ts';
 /** Height of A4 in CSS px between the margins of src/styles/print.css. */
 const ROOM = ((297 - 2 * 16) / 25.4) * 96;
 
+/** CSS px: two centimetres, three lines of a hand. */
+const ROOM_TO_WORK = (20 / 25.4) * 96;
+
 const sheets = pages().filter((path) => /^(course|reference)\/./.test(path));
 
 describe.each(sheets)('/%s on paper', (path) => {
@@ -100,6 +103,18 @@ describe.each(sheets)('/%s on paper', (path) => {
       const sheet = await seen();
       const asked = await page.locator('.exercise:visible').count();
       expect(asked).toBeGreaterThan(3);
+      // Below each answer line there is room to work in: a number is no choice.
+      const rooms = await page
+        .locator('.exercise:visible', { has: page.locator('.answer .field') })
+        .evaluateAll((all) =>
+          all.map(
+            (each) =>
+              each.getBoundingClientRect().bottom -
+              (each.querySelector('.field')?.getBoundingClientRect().bottom ?? 0),
+          ),
+        );
+      expect(rooms.length).toBeGreaterThan(1);
+      expect(Math.min(...rooms)).toBeGreaterThan(ROOM_TO_WORK);
       expect(sheet).toMatch(/Worksheet\s+Name\s+Date/);
       expect(sheet).not.toMatch(/Worked solution|For teachers|Answer:/);
       expect(await page.locator('.solution:visible, .teacher:visible').count()).toBe(0);

@@ -25,13 +25,62 @@ function code(): SVGSVGElement {
   return svg;
 }
 
-/** Space for the working of one exercise, mm, so that `count` of them fill two pages of A4 or Letter. */
-export function spaceFor(count: number): number {
-  // What both papers have between their margins, less what a long question takes beyond its share; and the name line and code.
-  const page = 196;
-  const head = 52;
-  const [first, second] = [Math.floor(count / 2), Math.ceil(count / 2)];
-  return Math.min(first ? (page - head) / first : page, page / Math.max(1, second));
+/** A question on paper: mm that it takes by itself, and whether it is worked out, and so wants space. */
+export interface Question {
+  readonly height: number;
+  readonly isWorked: boolean;
+}
+
+/** mm between the margins of Letter, the lower of the two papers, less a little for what was measured; and the name line and code. */
+const PAGE = 238;
+const HEAD = 48;
+/** More would only look empty. */
+const MOST = 110;
+
+/** Whether two pages hold them all, none of them cut, if those to be worked out get `space` each. */
+function fits(questions: readonly Question[], space: number): boolean {
+  let page = 1;
+  let used = HEAD;
+  for (const { height, isWorked } of questions) {
+    const wanted = isWorked ? Math.max(height, space) : height;
+    if (used + wanted > PAGE) {
+      page += 1;
+      used = 0;
+    }
+    used += wanted;
+  }
+  return page <= 2;
+}
+
+/** Height of each question that is to be worked out, working space included, mm, so that all of them fill two pages. */
+export function spaceFor(questions: readonly Question[]): number {
+  let space = MOST;
+  while (space > 0 && !fits(questions, space)) space -= 1;
+  return space;
+}
+
+/** In a line of print, at least */
+const MOST_LETTERS = 85;
+const linesOf = (element: Element | null, letters: number): number =>
+  Math.max(1, Math.ceil((element?.textContent.trim().length ?? 0) / letters));
+
+/** Its height as it prints, mm, a little more than was measured on the sheets: the question, what stands around it, and its rows. */
+function measure(exercise: Element): Question {
+  const asked = 5.8 * linesOf(exercise.querySelector('.question'), MOST_LETTERS);
+  const order = [...exercise.querySelectorAll('.order li')];
+  if (order.length) return { height: asked + 18 + 9.9 * order.length, isWorked: false };
+  const options = [...exercise.querySelectorAll('label:has(input[type="radio"])')];
+  if (!options.length) return { height: asked + 22, isWorked: true };
+  // Lines of a working stand one below the other, choices two in a row.
+  const lines = options.filter((each) => each.closest('fieldset.sheet'));
+  const row = (each: Element, letters: number) => 5 + 4.6 * linesOf(each, letters);
+  if (lines.length)
+    return {
+      height: asked + 16 + lines.reduce((sum, each) => sum + row(each, MOST_LETTERS), 0),
+      isWorked: false,
+    };
+  const highest = Math.max(...options.map((each) => row(each, MOST_LETTERS / 2)));
+  return { height: asked + 16 + highest * Math.ceil(options.length / 2), isWorked: false };
 }
 
 /** Each list that is to be put in order, in an order that gives nothing away, however far the reader has put it right. */
@@ -66,8 +115,8 @@ export async function layOut(paper: Paper, chapter: string): Promise<void> {
   const putBack =
     paper === 'key' ? await answer(chapter) : paper === 'worksheet' ? shuffleBack() : () => {};
   root.dataset.paper = paper;
-  const count = document.querySelectorAll('.prose > .exercise').length;
-  root.style.setProperty('--space-for-one', `${spaceFor(count).toFixed(1)}mm`);
+  const questions = [...document.querySelectorAll('.prose > .exercise')].map(measure);
+  root.style.setProperty('--space-for-one', `${spaceFor(questions)}mm`);
   document.querySelector('[data-paper-code]')?.replaceChildren(code());
   window.addEventListener(
     'afterprint',
