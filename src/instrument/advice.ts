@@ -15,12 +15,12 @@ export interface Advice {
 }
 
 const ALWAYS = [
-  'Wear eye protection, and slacken a string before it is cut: a string under tension whips, and cut ends are sharp.',
+  'Wear eye protection, and slacken a string before you cut it: a string under tension whips, and cut ends are sharp.',
 ] as const;
 const NO_STEEL = 'Steel strings never go on an instrument that was built for nylon.';
 
 const LOADS =
-  'What neck, top and bridge may carry is for their maker to say; ask before the load grows.';
+  'Their maker says what neck, top and bridge may carry; ask before you add to the load.';
 const OLD = 'Have a vintage, cracked or unknown instrument seen by a qualified repairer first.';
 
 /** A string thinner than this share of the old one may rattle in its slot: common practice. */
@@ -70,7 +70,7 @@ export function adviceFor(state: State, plan: Plan): Advice {
     ...(steel.length > 0 ? [] : [NO_STEEL]),
     ...(near.length > 0
       ? [
-          `${stringNumbers(near, plan)} above ${CAUTION_SHARE * 100}\u00a0% of the least strength that the standard asks of its wire: tune up slowly, with the face turned away.`,
+          `${stringNumbers(near, plan)} above ${CAUTION_SHARE * 100}\u00a0% of the minimum strength in the standard for such wire: tune up slowly, with your face turned away.`,
         ]
       : []),
     ...(load === undefined || load > 0 || tunedUp ? [LOADS] : []),
@@ -136,15 +136,15 @@ function loadWords(load: number | undefined): string {
 
 const INTONATION = {
   saddles:
-    'Another gauge wants its saddle elsewhere. Set each string against its octave, fretted as it is played.',
+    'A different gauge needs its saddle in a different place. Set each string against its octave, fretted as it is played.',
   sprung:
-    'Another gauge wants its saddle elsewhere. Once the bridge is level, set each string against its octave, fretted as it is played.',
+    'A different gauge needs its saddle in a different place. Once the bridge is level, set each string against its octave, fretted as it is played.',
   glued:
     'The saddle stays where it is. Check each string against its octave; where one is off, its place on the saddle’s crown is what can be shaped.',
   standing:
     'Move the bridge until both outer strings agree with their octaves, then check the ones between.',
   unknown:
-    'Another gauge wants its saddle elsewhere. Set each string against its octave, fretted as it is played.',
+    'A different gauge needs its saddle in a different place. Set each string against its octave, fretted as it is played.',
 } as const;
 
 function bridgeCheck({ bridge }: Target, load: number | undefined): readonly Check[] {

@@ -133,7 +133,7 @@ test('the search says when nothing is found, and closes by Escape', async () => 
   // What is typed before it is there has no field to go to.
   await dialog.waitFor({ state: 'visible' });
   await page.keyboard.type('xylophone');
-  await dialog.getByText('Nothing here speaks of “xylophone”').waitFor();
+  await dialog.getByText('Nothing here mentions “xylophone”').waitFor();
   await page.keyboard.press('Escape');
   await dialog.waitFor({ state: 'hidden' });
   await close();

@@ -55,7 +55,7 @@ function show(): void {
   const groups = find(query);
   const count = groups.reduce((sum, { hits }) => sum + hits.length, 0);
   found?.replaceChildren(...groups.flatMap(listed));
-  say(count > 0 ? `${count} found.` : `Nothing here speaks of “${query}”. Try a shorter word.`);
+  say(count > 0 ? `${count} found.` : `Nothing here mentions “${query}”. Try a shorter word.`);
 }
 
 /** In the dialog that stands open. */

@@ -96,7 +96,7 @@ export const answers: Answers = {
   'what-neck-and-bridge-carry.sheet': {
     kind: 'mistake',
     lines: (s: State) => [
-      'The bridge is to float where it did, so strings and springs have to balance again.',
+      'The bridge has to float where it did before, so strings and springs have to balance again.',
       `The old set pulls ${inBoth(before, s.units)}, the new one ${inBoth(after, s.units)}.`,
       `In newtons the change is ${newtons(difference)}.`,
       `The springs must pull ${newtons(difference)} more, since forces balance.`,

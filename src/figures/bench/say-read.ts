@@ -18,8 +18,8 @@ export function sayRead({ state, measured, notes, problems }: SheetRead, units: 
     const off = Math.abs(found - pull.tension);
     const verdict =
       off <= 2 * doubt
-        ? 'as sure as the prediction is, they agree'
-        : 'they differ by more than the prediction may be off';
+        ? 'they agree, as far as the prediction can tell'
+        : 'they differ by more than the prediction can be off';
     return [
       `String ${i + 1}: measured ${formatForce(found, units)}, predicted ${formatForce(pull.tension, units)}; ${verdict}${note}.`,
     ];

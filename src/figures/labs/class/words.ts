@@ -25,7 +25,7 @@ export function pooledWords(all: Pooled, lab: ComparedLab): readonly string[] {
   return [
     `${offs.length} rows. On average the ${what} came out ${amount(mean, isShare)} ${mean < 0 ? 'lower' : 'higher'} than predicted. The rows scatter by ${amount(spread, isShare)}, so the average is known to about ${amount(standard, isShare)}.`,
     Math.abs(mean) <= 2 * standard
-      ? 'The class as a whole can’t be told from the prediction.'
+      ? 'The class as a whole agrees with the prediction.'
       : 'The class as a whole is off the prediction by more than its scatter explains. What do all of you share: the scale, the ruler, the gauge on the packet?',
     out.length === 0
       ? 'Each row agrees with its own prediction.'

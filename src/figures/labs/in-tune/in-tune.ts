@@ -128,7 +128,7 @@ export function moveWords(move: Estimate): readonly [string, string, string] {
   );
   const way = turning(move);
   if (way === 'stay')
-    return ['Leave this saddle where it is:', size, 'can’t be told from nothing.'];
+    return ['Leave this saddle where it is:', size, 'is too little to be sure of.'];
   return [
     'Move this saddle',
     size,

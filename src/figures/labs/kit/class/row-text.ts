@@ -157,14 +157,14 @@ export function readRow(typed: string): ReadRow {
   const parts = fields[0] === HAND ? 5 : 8;
   if ((!lab && fields[0] !== HAND) || fields.length < 4)
     return no(
-      'This is no row of a lab: it begins with the lab’s name and has slashes between its parts.',
+      'This isn’t a row from a lab. A row begins with the lab’s name and has slashes between its parts.',
     );
   if (fields.length !== parts)
     return no(`It has ${fields.length} parts and should have ${parts}. One is missing or doubled.`);
   const check = fields.at(-1) ?? '';
   if (checkOf(text.slice(0, text.length - check.length)) !== check)
     return no(
-      'The check digits don’t fit, so a sign in it is wrong. Compare it with the paper or the phone.',
+      'The check digits don’t fit, so a letter or digit in it is wrong. Compare it with the paper or the phone.',
     );
   const whose = { who: named, string: fields[2] ?? '' };
   if (named === '') return no('It has no name.');
@@ -177,8 +177,8 @@ export function readRow(typed: string): ReadRow {
   if (!numbers.every((each) => decimal.test(each)))
     return no('One of its four numbers can’t be read.');
   const [p = NaN, pDoubt = NaN, m = NaN, mDoubt = NaN] = numbers.map(Number);
-  if (pDoubt < 0 || mDoubt < 0) return no('A ± can’t be below nothing.');
-  if (lab !== 'in-tune' && (p <= 0 || m <= 0)) return no('Both values have to be above nothing.');
+  if (pDoubt < 0 || mDoubt < 0) return no('A ± can’t be less than zero.');
+  if (lab !== 'in-tune' && (p <= 0 || m <= 0)) return no('Both values have to be more than zero.');
   return {
     ok: true,
     text,
