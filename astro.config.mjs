@@ -56,10 +56,16 @@ const chunks = [
     minShareCount: 2,
     priority: 1,
   },
-  // What is plucked, swings and sounds. A tone alone is asked for by figures without them.
+  // What is plucked, and what sounds as it is dragged. A tone alone is asked for by figures without them.
   {
     name: 'live',
-    test: /src\/figures\/kit\/live\/(PluckString|SwingString|SoundSwitch|sound\.|slowed)/,
+    test: /src\/figures\/kit\/live\/(PluckString\.|PluckHint|slowed)/,
+    minShareCount: 2,
+    priority: 1,
+  },
+  {
+    name: 'sound',
+    test: /src\/figures\/kit\/live\/(SoundSwitch|sound\.)/,
     minShareCount: 2,
     priority: 1,
   },

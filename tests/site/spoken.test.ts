@@ -85,7 +85,7 @@ test('describing an instrument', async () => {
 
 test('reading a figure', async () => {
   const { reader, close } = await reading('course/speaking-length/', '#the-neck');
-  for (let i = 0; i < 7; i += 1) await reader.press('Tab');
+  for (let i = 0; i < 8; i += 1) await reader.press('Tab');
   for (const key of ['ArrowRight', 'Shift+ArrowRight', 'PageUp', 'Home', 'ControlOrMeta+Z'])
     await reader.press(key);
   await close();
@@ -102,6 +102,7 @@ test('reading a figure', async () => {
   expect(reader.heard).toEqual(
     lines(
       'Tab: Share or keep: The same set on several lengths, button, collapsed',
+      'Tab: Pluck the strings, button',
       ...marksOf(mine).map(
         (mark) =>
           `Tab: Try the set on ${length(mark)}, button${Math.abs(mark - own) < 1e-6 ? ', pressed' : ''}`,
