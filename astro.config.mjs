@@ -56,6 +56,7 @@ const chunks = [
     minShareCount: 2,
     priority: 1,
   },
+  { name: 'data', test: /src\/figures\/kit\/(FigureData|ask-data)/, minShareCount: 2, priority: 1 },
   // What is plucked, and what sounds as it is dragged. A tone alone is asked for by figures without them.
   {
     name: 'live',
