@@ -7,6 +7,7 @@ import {
   type Parsed,
 } from '../instrument/parse.ts';
 import type { State, Units } from '../instrument/schema.ts';
+import { readThickness } from '../instrument/thickness.ts';
 import { judge, type Verdict } from './judge.ts';
 import type { AnswerQuantity, NumericExercise } from './types.ts';
 
@@ -34,6 +35,12 @@ export function readAnswer(quantity: AnswerQuantity, text: string, units: Units)
       return parseForce(text, units);
     case 'length':
       return parseAnyLength(text, units);
+    case 'thickness': {
+      const value = readThickness(text);
+      return value === undefined
+        ? { ok: false, message: 'Type a thickness, such as 9.44 thousandths or 0.240 mm.' }
+        : { ok: true, value };
+    }
     case 'density':
       return parseAnyDensity(text);
     case 'frequency':

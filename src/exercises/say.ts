@@ -9,6 +9,7 @@ import {
   formatLength,
   lengthUnit,
 } from '../instrument/format.ts';
+import { formatThickness } from '../instrument/thickness-text.ts';
 import type { Units } from '../instrument/schema.ts';
 import type { Verdict } from './judge.ts';
 import type { AnswerQuantity, NumericExercise } from './types.ts';
@@ -25,6 +26,8 @@ export function formatAnswer(quantity: AnswerQuantity, value: number, units: Uni
       return formatForce(value, units);
     case 'length':
       return formatLength(value, units);
+    case 'thickness':
+      return formatThickness(value, units, 2);
     case 'density':
       return formatDensity(value);
     case 'frequency':
@@ -44,6 +47,8 @@ export function unitsTaken(quantity: AnswerQuantity, units: Units): string {
     case 'length':
       // “In in” reads as a slip.
       return `in ${lengthUnit(units) === 'in' ? 'inches' : lengthUnit(units)}, or name the unit`;
+    case 'thickness':
+      return `in ${units === 'in-lb' ? 'thousandths of an inch' : 'mm'}, or name the unit`;
     case 'density':
       return `in ${densityUnit()}, or name the unit`;
     case 'frequency':

@@ -1,7 +1,8 @@
 /** What an exercise is made of; `kind` tells the four apart. Whatever takes a state follows the reader's instrument. */
 import type { State } from '../instrument/schema.ts';
 
-export type AnswerQuantity = 'force' | 'length' | 'percent' | 'frequency' | 'density' | 'number';
+export type AnswerQuantity =
+  'force' | 'length' | 'thickness' | 'percent' | 'frequency' | 'density' | 'number';
 
 /** A value that a likely slip leads to, and the question or remark that helps to find it. */
 export interface Mistake {
@@ -14,7 +15,7 @@ export interface Mistake {
 export interface NumericExercise {
   readonly kind: 'numeric';
   readonly quantity: AnswerQuantity;
-  /** SI (N, m, Hz, kg/m); a signed percentage is in per cent. Not finite where the reader's instrument has no answer. */
+  /** SI (N, m, Hz, kg/m); a thickness is in thousandths of an inch, as gauges are kept; a signed percentage is in per cent. Not finite where the reader's instrument has no answer. */
   readonly answer: (state: State) => number;
   /** Relative; of a percentage: percentage points. */
   readonly tolerance: number;

@@ -28,6 +28,9 @@ export const forceUnit = (units: Units): string =>
 /** Unit weight is written in grams a metre for every reader; pounds an inch can be typed, and are in the reference. */
 export const densityUnit = (): string => 'g/m';
 
+const millimetresOf = (thousandths: number, digits: number): string =>
+  ((thousandths * 25.4) / 1000).toFixed(digits);
+
 // 24.75 in is 628.65 mm however it was worked out: the last bits must not choose the digit.
 const tenths = (value: number): string => (value + 1e-9).toFixed(1);
 
@@ -101,11 +104,16 @@ export const spokenNote = (note: string): string =>
     .replace(/(\d)$/, ' $1')
     .replace(/\s+/g, ' ');
 
-/** The trade's short way: 10, 9.5, 46 w; for metric readers, where their units are given, in mm: 0.25, 1.17 w. */
-export const formatGauge = ({ kind, gauge }: Gauge, units: Units = 'in-lb'): string =>
-  `${units === 'in-lb' ? gauge : ((gauge * 25.4) / 1000).toFixed(2)}${kind === 'wound' ? `${GAP}w` : ''}`;
+/** A gauge without its kind, of thousandths of an inch: 10, 9.5; for metric readers in mm: 0.25, 0.24. */
+export const gaugeNumber = (thousandths: number, units: Units): string =>
+  units === 'in-lb' ? String(thousandths) : millimetresOf(thousandths, 2);
 
-export const spokenGauge = ({ kind, gauge }: Gauge): string => `${gauge} thousandths, ${kind}`;
+/** The trade's short way: 10, 9.5, 46 w; for metric readers in mm: 0.25, 1.17 w. */
+export const formatGauge = ({ kind, gauge }: Gauge, units: Units): string =>
+  `${gaugeNumber(gauge, units)}${kind === 'wound' ? `${GAP}w` : ''}`;
+
+export const spokenGauge = ({ kind, gauge }: Gauge, units: Units): string =>
+  `${units === 'in-lb' ? `${gauge} thousandths` : `${gaugeNumber(gauge, units)} mm`}, ${kind}`;
 
 /** What a state of the felt band says as long as only the pull is judged; `line` is the band's inner one, relative. */
 export const feltWords = (state: Felt, line: number): string =>

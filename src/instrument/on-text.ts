@@ -2,7 +2,8 @@
 import { formatGauge } from './format.ts';
 import { limits } from './limits.ts';
 import { parseAnyLength, parseNote, readNumber, type Parsed } from './parse.ts';
-import { parseGauge, thousandthsOf } from './parse-gauge.ts';
+import { parseGauge } from './parse-gauge.ts';
+import { thousandthsOf } from './thickness.ts';
 import type { Gauge, Kind, OnNow, Target, Units } from './schema.ts';
 import { setsOf } from './sets.ts';
 import { isSoft } from './family-names.ts';

@@ -1,17 +1,29 @@
 /** The reader's own strings in words. */
 import { constructionOf } from './drawer.ts';
-import { formatDensity, formatGauge } from './format.ts';
+import { formatDensity, formatGauge, gaugeNumber } from './format.ts';
+import type { Units } from './schema.ts';
 import { gaugeOfOwn, type OwnString } from './own-string.ts';
 import { linearDensity } from '../physics/index.ts';
 import { folded } from './book/find.ts';
 
-/** "26 w": to a tenth of a thousandth; a gauge in mm is no surer. */
-export const gaugeText = ({ kind, gauge }: Pick<OwnString, 'kind' | 'gauge'>): string =>
-  formatGauge({ kind, gauge: Number(gauge.toFixed(1)) });
+/** To a tenth of a thousandth: a gauge in mm is no surer. */
+const shown = (gauge: number, units: Units): number =>
+  units === 'in-lb' ? Number(gauge.toFixed(1)) : gauge;
 
-/** "26 wound, box 4" */
-export const callOwn = (own: OwnString): string =>
-  [`${Number(own.gauge.toFixed(1))} ${own.kind}`, own.label].filter(Boolean).join(', ');
+/** "26 w", or "0.66 w" */
+export const gaugeText = (
+  { kind, gauge }: Pick<OwnString, 'kind' | 'gauge'>,
+  units: Units,
+): string => formatGauge({ kind, gauge: shown(gauge, units) }, units);
+
+/** "26 wound, box 4", or "0.66 mm wound, box 4" */
+export const callOwn = (own: OwnString, units: Units): string =>
+  [
+    `${gaugeNumber(shown(own.gauge, units), units)}${units === 'in-lb' ? '' : '\u00a0mm'} ${own.kind}`,
+    own.label,
+  ]
+    .filter(Boolean)
+    .join(', ');
 
 /** kg/m: what is known, or worked out from its make; undefined for a material that the site can't work out. */
 export function weightOf(own: OwnString): number | undefined {
@@ -30,8 +42,11 @@ export function weightWords(own: OwnString): string {
 const searched = (own: OwnString): string =>
   folded(
     [
-      gaugeText(own),
-      callOwn(own),
+      // Typed in either unit, it is found.
+      ...(['in-lb', 'mm-N'] as const).flatMap((units) => [
+        gaugeText(own, units),
+        callOwn(own, units),
+      ]),
       own.family ?? 'electric',
       own.how,
       own.inStock ? 'in stock' : 'none left',

@@ -4,14 +4,8 @@ import { nearestGauge } from './drawer.ts';
 import type { Family } from './family-names.ts';
 import { bad, entryOf, good, readNumber, type Parsed } from './parse.ts';
 import type { Gauge } from './schema.ts';
+import { thousandthsOf } from './thickness.ts';
 import { typicalRange } from './typical.ts';
-
-/** Bare numbers tell their unit by their size: no string is thicker than 0.15 in, nor thinner than 5 thousandths. */
-export function thousandthsOf(value: number, unit: string): number {
-  if (unit === 'mm' || (unit === '' && value >= 0.15 && value < 5))
-    return thousandths(value / 1000);
-  return unit === '' && value >= 5 ? value : value * 1000;
-}
 
 /** A gauge of a family's strings, in its drawer or between: "10", ".010", "0.25" (mm), "9.5", "46w", "46 wound". `kind` serves when the text does not say. */
 export function parseGauge(text: string, kind: Gauge['kind'], family?: Family): Parsed<Gauge> {

@@ -33,7 +33,9 @@ describe('a wire in the caliper', () => {
     const at = measured(ten, ten.diameter);
     expect(thousandths(at.tolerance ?? NaN)).toBeCloseTo(0.2, 9);
     expect(at.massTolerance).toBeCloseTo(1.02 ** 2 - 1, 9);
-    expect(toleranceText(measured({ ...ten, material: 'nylon' }, 7e-4))).toMatch(/no standard/);
+    expect(toleranceText(measured({ ...ten, material: 'nylon' }, 7e-4), 'in-lb')).toMatch(
+      /no standard/,
+    );
   });
 
   it('is the string in hand, or the instrument’s plain one, or a ten', () => {
@@ -58,7 +60,7 @@ describe('a wire in the caliper', () => {
   });
 
   it('says what it holds, and lists half thousandths', () => {
-    expect(say(ten, measured(ten, ten.diameter))).toMatch(/steel.*10\.0 thousandths/);
+    expect(say(ten, measured(ten, ten.diameter), 'in-lb')).toMatch(/steel.*10\.0 thousandths/);
     const table = rows(ten);
     expect(table[0]?.[0]).toBe(6);
     expect(table.at(-1)?.[0]).toBe(16);

@@ -47,8 +47,8 @@ describe('the wound string that is drawn', () => {
     expect(woundInHand(on('redshank', 4))).toMatchObject({ string: 4, as: 'in hand' });
     expect(woundInHand(on('redshank', 0))).toMatchObject({ string: 3, as: 'another' });
     expect(woundInHand(on('turnstone', 4))).toMatchObject({ string: 5, as: 'stand-in' });
-    expect(whichText(woundInHand(on('redshank', 0)))).toMatch(/is plain/);
-    expect(whichText(woundInHand(on('turnstone', 4)))).toMatch(/doesn’t belong/);
+    expect(whichText(woundInHand(on('redshank', 0)), 'in-lb')).toMatch(/is plain/);
+    expect(whichText(woundInHand(on('turnstone', 4)), 'in-lb')).toMatch(/doesn’t belong/);
   });
 
   it('is made again just as it is', () => {

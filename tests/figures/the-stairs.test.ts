@@ -102,7 +102,7 @@ describe('the stairs', () => {
 test('numbers below the floor keep apart, the first one always there', () => {
   const along = scaleOf({ from: 8, to: 50 });
   const all = Array.from({ length: 42 }, (_, i) => 8.5 + i);
-  const kept = numbered(all, 30.5, along);
+  const kept = numbered(all, 30.5, along, 'in-lb');
   expect(kept).toContain(30.5);
   for (const [i, gauge] of kept.entries()) {
     const next = kept[i + 1];

@@ -83,7 +83,7 @@ describe('the vice', () => {
       wound: droop(pair.wound, 0.1),
       length: 0.1,
     };
-    expect(say(bench, 'mm-N')).toMatch(/both 46 thousandths.*100\.0\smm free.*times as stiff/);
+    expect(say(bench, 'mm-N')).toMatch(/both 1\.2\smm thick.*100\.0\smm free.*times as stiff/);
     expect(rows(pair)).toHaveLength(11);
     expect([ratioText(5.24), ratioText(47.4), ratioText(123)]).toEqual(['5.2', '47', '120']);
   });

@@ -54,15 +54,15 @@ describe('residualsOf', () => {
     const high = residualsOf(pair('lapwing', 31))[4];
     expect(high?.note).toBe('G4');
     expect(high?.left).toBeUndefined();
-    expect(remarks(residualsOf(pair('lapwing', 31))).some((r) => /^G4: .*break/.test(r))).toBe(
-      true,
-    );
+    expect(
+      remarks(residualsOf(pair('lapwing', 31)), 'in-lb').some((r) => /^G4: .*break/.test(r)),
+    ).toBe(true);
   });
 
   test('says where the drawer ends', () => {
     const lowest = residualsOf(pair('godwit', 24)).at(-1);
     expect(lowest?.end).toBe('heaviest');
-    expect(remarks(residualsOf(pair('godwit', 24)))).toContain(
+    expect(remarks(residualsOf(pair('godwit', 24)), 'in-lb')).toContain(
       'E1: 145 is the heaviest wound string in the drawer.',
     );
   });

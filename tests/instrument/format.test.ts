@@ -2,6 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 
 import * as format from '../../src/instrument/format.ts';
+import { exactGauge, formatThickness } from '../../src/instrument/thickness-text.ts';
 import type { Units } from '../../src/instrument/schema.ts';
 import { fromInches, fromKilogramsForce, fromPoundsForce } from '../../src/physics/index.ts';
 
@@ -128,9 +129,18 @@ describe('notes and gauges', () => {
   });
 
   it('mark a wound gauge', () => {
-    expect(format.formatGauge({ kind: 'plain', gauge: 9.5 })).toBe('9.5');
-    expect(format.formatGauge({ kind: 'wound', gauge: 46 })).toBe(`46${GAP}w`);
-    expect(format.spokenGauge({ kind: 'wound', gauge: 46 })).toBe('46 thousandths, wound');
+    expect(format.formatGauge({ kind: 'plain', gauge: 9.5 }, 'in-lb')).toBe('9.5');
+    expect(format.formatGauge({ kind: 'wound', gauge: 46 }, 'in-lb')).toBe(`46${GAP}w`);
+    expect(format.spokenGauge({ kind: 'wound', gauge: 46 }, 'in-lb')).toBe('46 thousandths, wound');
+  });
+
+  it('are in mm for who reads in mm, and exact where the reader works on from them', () => {
+    expect(format.formatGauge({ kind: 'plain', gauge: 10 }, 'mm-N')).toBe('0.25');
+    expect(format.formatGauge({ kind: 'wound', gauge: 46 }, 'mm-kg')).toBe(`1.17${GAP}w`);
+    expect(format.spokenGauge({ kind: 'wound', gauge: 46 }, 'mm-N')).toBe('1.17 mm, wound');
+    expect(exactGauge(9.5, 'mm-N')).toBe('0.2413');
+    expect(formatThickness(9.44, 'in-lb', 2)).toBe('9.44 thousandths');
+    expect(formatThickness(9.44, 'mm-N', 2)).toBe(`0.240${GAP}mm`);
   });
 
   it('name the reader’s units', () => {

@@ -15,6 +15,7 @@ import {
   type Parsed,
 } from '../../src/instrument/parse.ts';
 import { parseGauge } from '../../src/instrument/parse-gauge.ts';
+import { readThickness } from '../../src/instrument/thickness.ts';
 import type { Units } from '../../src/instrument/schema.ts';
 import { POUND_FORCE, POUND_PER_INCH, STANDARD_GRAVITY } from '../../src/physics/index.ts';
 
@@ -260,4 +261,18 @@ it.each([
 ])('%s is %d inches', (text, inchesLong) => {
   const read = parseScale(text, 'in-lb');
   expect(read.ok && read.value / 0.0254).toBeCloseTo(inchesLong, 9);
+});
+
+describe('readThickness', () => {
+  it.each([
+    ['9.44', 9.44],
+    ['9.44 thousandths', 9.44],
+    ['0.24', 0.24 / 0.0254],
+    ['0,24 mm', 0.24 / 0.0254],
+    ['.0095', 9.5],
+    ['0.0095 in', 9.5],
+  ])('reads %s', (text, thou) => expect(readThickness(text)).toBeCloseTo(thou, 9));
+  it.each(['', 'thick', '9 lb'])('refuses %j', (text) =>
+    expect(readThickness(text)).toBeUndefined(),
+  );
 });

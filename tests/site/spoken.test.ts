@@ -56,7 +56,7 @@ test('describing an instrument', async () => {
   const chosen = 'tens with heavy basses';
   const gauges = sets.find(({ name }) => name === chosen)?.gauges ?? [];
   const strings = gauges
-    .map((gauge, i) => `${formatNote(mine.strings[i]?.note ?? '')} ${formatGauge(gauge)}`)
+    .map((gauge, i) => `${formatNote(mine.strings[i]?.note ?? '')} ${formatGauge(gauge, units)}`)
     .join(' · ');
   const refused = '“furlongs” is not a unit of length here; use in, mm or cm.';
   expect(reader.heard).toEqual(
@@ -140,7 +140,7 @@ test('getting a sheet', async () => {
   const brought = (state: State): string => {
     const [string] = planOf(state).strings;
     return [
-      string?.pull ? formatGauge(string.pull.gauge) : '',
+      string?.pull ? formatGauge(string.pull.gauge, units) : '',
       formatForce(string?.pull?.tension ?? 0, units),
       formatDifference(string?.difference ?? 0),
       feltText(state, 0),
@@ -152,10 +152,10 @@ test('getting a sheet', async () => {
       `Tab: String 1, ${formatNote(first?.note ?? '')}, slider, ${brought(initialState)}`,
       `ArrowLeft: String 1, ${formatNote(first?.note ?? '')}, slider, ${brought(stepped)}`,
       `  “${sheetVerdict(stepped)}”`,
-      `Tab: Gauge of string 1, textbox, ${formatGauge(lighter)}`,
+      `Tab: Gauge of string 1, textbox, ${formatGauge(lighter, units)}`,
       `Enter: Gauge of string 1, textbox, a thick one, invalid entry, ${refused}`,
       `  “${refused}”`,
-      `Escape: Gauge of string 1, textbox, ${formatGauge(lighter)}`,
+      `Escape: Gauge of string 1, textbox, ${formatGauge(lighter, units)}`,
       'Tab: Print the sheet, button',
       'Tab: Copy a link, button',
       'Enter: Copy a link, button',

@@ -159,7 +159,7 @@ test('a number in the prose moves the drawing', async () => {
 test('another string in hand is drawn with its own numbers, on every instrument', async () => {
   const { page, close } = await chapter({}, '#v1/l-863.6/g2-w45/d2-w65/a1-w85/e1-w105/u-n');
   await figure(page).getByRole('radio', { name: /E 1/ }).check({ force: true });
-  expect((await sliderValue(handle(page, 'gauge'))).text).toMatch(/^105/);
+  expect((await sliderValue(handle(page, 'gauge'))).text).toBe('2.67 mm, wound');
   expect((await sliderValue(handle(page, 'pitch'))).now).toBe(physics.noteNumber('E1'));
   const newtons = await hung(page);
   await page.locator('.derivation').scrollIntoViewIfNeeded();

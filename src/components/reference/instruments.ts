@@ -45,7 +45,7 @@ const DASH = '–';
 function stringLine({ note, gauge, speakingLength, tension, share }: Pull): StringLine {
   return {
     note: formatNote(note),
-    gauge: formatGauge(gauge),
+    gauge: formatGauge(gauge, 'in-lb'),
     length: millimetres(speakingLength).toFixed(1),
     newtons: tension.toFixed(1),
     pounds: poundsForce(tension).toFixed(1),

@@ -101,7 +101,7 @@ export const shareLines: readonly ShareLine[] = workshop
             {
               instrument: instrument.name,
               string: formatNote(p.note),
-              gauge: formatGauge(p.gauge),
+              gauge: formatGauge(p.gauge, 'in-lb'),
               ksi: ksi(
                 p.tension / (p.construction.kind === 'measured' ? NaN : coreArea(p.construction)),
               ).toFixed(0),

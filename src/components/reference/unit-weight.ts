@@ -75,7 +75,7 @@ export function weightLine(c: Construction): WeightLine {
     gauge: Number(thousandths(c.diameter).toFixed(1)),
   } as const;
   return {
-    gauge: c.kind === 'measured' ? `${gauge.gauge}\u00a0w` : formatGauge(gauge),
+    gauge: c.kind === 'measured' ? `${gauge.gauge}\u00a0w` : formatGauge(gauge, 'in-lb'),
     diameter: millimetres(c.diameter).toFixed(3),
     core: wound ? thousandths(c.core.diameter).toFixed(1) : '',
     wraps: wound

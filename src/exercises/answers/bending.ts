@@ -1,6 +1,6 @@
 /** The exercises of "Bending". */
 import { constructionOf, nearestGauge } from '../../instrument/drawer.ts';
-import { formatGauge, formatLength } from '../../instrument/format.ts';
+import { formatGauge, formatLength, gaugeNumber } from '../../instrument/format.ts';
 import { pullOf, pullsOf, type Pull } from '../../instrument/pulls.ts';
 import { pushedTo, tuned, type Pushed } from '../../instrument/pushed.ts';
 import type { Gauge, State } from '../../instrument/schema.ts';
@@ -136,7 +136,7 @@ export const answers: Answers = {
       const { kind, family } = inHand(s).gauge;
       return softer(s).options.map((gauge) => ({
         id: String(gauge),
-        label: formatGauge({ kind, gauge, family }),
+        label: formatGauge({ kind, gauge, family }, s.units),
       }));
     },
     answer: (s) => String(softer(s).answer),
@@ -153,7 +153,7 @@ export const answers: Answers = {
     items: (s) =>
       strings.map(({ gauge, note, length }) => ({
         id: `${note}-${gauge.kind}-${gauge.gauge}-${length.toFixed(3)}`,
-        label: `${note}, ${gauge.kind} ${gauge.gauge}, ${formatLength(length, s.units)}`,
+        label: `${note}, ${gauge.kind} ${gaugeNumber(gauge.gauge, s.units)}, ${formatLength(length, s.units)}`,
         value: bentTo(tuned(constructionOf(gauge), length, note), TONE).travel,
       })),
     ends: ['least travel', 'most travel'],

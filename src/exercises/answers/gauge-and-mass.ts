@@ -38,7 +38,8 @@ const plain = (gauge: number): Gauge => ({ kind: 'plain', gauge });
 const wound = (gauge: number): Gauge => ({ kind: 'wound', gauge });
 const thicker = (from: Gauge, to: Gauge) => ({
   id: `${from.kind}-${from.gauge}`,
-  label: `${formatGauge(from)} to ${formatGauge(to)}`,
+  // Four packets of the trade, which go by their names.
+  label: `${formatGauge(from, 'in-lb')} to ${formatGauge(to, 'in-lb')}`,
   value: massOf(to) / massOf(from),
 });
 
@@ -89,7 +90,8 @@ export const answers: Answers = {
   },
   'gauge.choose': {
     kind: 'choose',
-    options: (state) => offered(state).map(({ id, gauge }) => ({ id, label: formatGauge(gauge) })),
+    options: (state) =>
+      offered(state).map(({ id, gauge }) => ({ id, label: formatGauge(gauge, state.units) })),
     answer: (state) => nearest(state)?.id ?? '',
     hints: (state, id) => {
       const picked = offered(state).find((option) => option.id === id);

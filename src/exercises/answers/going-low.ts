@@ -71,7 +71,8 @@ export const answers: Answers = {
   },
   'going-low.gauge': {
     kind: 'choose',
-    options: (state) => offered(state).map((g) => ({ id: String(g.gauge), label: formatGauge(g) })),
+    options: (state) =>
+      offered(state).map((g) => ({ id: String(g.gauge), label: formatGauge(g, state.units) })),
     answer: (state) => String(fourth(state).thicker.gauge.gauge),
     hints: (state, id) => {
       const slip = wrongGauge.find(([factor]) => String(times(state, factor).gauge) === id)?.[1];

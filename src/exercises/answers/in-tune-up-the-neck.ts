@@ -102,7 +102,7 @@ export const answers: Answers = {
     items: (s) =>
       staircase.map((string) => ({
         id: string.note,
-        label: `${formatNote(string.note)}, gauge ${formatGauge(string.gauge)}, on ${formatLength(standard, s.units)}`,
+        label: `${formatNote(string.note)}, gauge ${formatGauge(string.gauge, s.units)}, on ${formatLength(standard, s.units)}`,
         value: setback(string),
       })),
     ends: ['saddle nearest to the neck', 'saddle furthest back'],

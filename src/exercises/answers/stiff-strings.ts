@@ -1,5 +1,5 @@
 /** The exercises of "Stiff strings". */
-import { formatLength } from '../../instrument/format.ts';
+import { formatLength, gaugeNumber } from '../../instrument/format.ts';
 import { pullOf, pullsOf, type Pull } from '../../instrument/pulls.ts';
 import type { Gauge, State } from '../../instrument/schema.ts';
 import {
@@ -132,7 +132,7 @@ export const answers: Answers = {
     items: (s) =>
       ordered.map(({ gauge, note, length }) => ({
         id: `${note}-${gauge.gauge}-${length.toFixed(3)}`,
-        label: `${note}, plain ${gauge.gauge}, ${formatLength(length, s.units)}`,
+        label: `${note}, plain ${gaugeNumber(gauge.gauge, s.units)}, ${formatLength(length, s.units)}`,
         value: coefficient(strung(gauge, note, length)),
       })),
     ends: ['smallest B', 'largest B'],

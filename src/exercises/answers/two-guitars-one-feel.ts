@@ -1,5 +1,6 @@
 import { constructionOf } from '../../instrument/drawer.ts';
 import { formatDensity, formatDifference, formatGauge } from '../../instrument/format.ts';
+import { exactGauge, formatThickness } from '../../instrument/thickness-text.ts';
 import { topString } from '../../instrument/ideal-gauge.ts';
 import { lowestPick } from '../../instrument/lowest-pick.ts';
 import type { Gauge, State } from '../../instrument/schema.ts';
@@ -21,7 +22,7 @@ const percent = (share: number): number => 100 * share;
 /** What the whole drawer would need: the gauge that pulls as before. */
 const ideal: NumericExercise = {
   kind: 'numeric',
-  quantity: 'number',
+  quantity: 'thickness',
   answer: (s) => topString(s).ideal,
   tolerance: 0.005,
   mistakes: [
@@ -101,7 +102,7 @@ const lowest: ChooseExercise = {
   options: (s) =>
     lowestPick(s).offered.map(({ gauge, linearDensity }) => ({
       id: String(gauge.gauge),
-      label: `${formatGauge(gauge)}, ${formatDensity(linearDensity)}`,
+      label: `${formatGauge(gauge, s.units)}, ${formatDensity(linearDensity)}`,
     })),
   answer: (s) => String(lowestPick(s).best.gauge.gauge),
   hints: (s, id) => {
@@ -145,7 +146,7 @@ const sheet: MistakeExercise = {
       'Equal pulls, the new string with a dash: μ′ (2 L′ f′)² = μ (2 L f)²',
       `Unit weights: μ′ / μ = (L f / L′ f′)² = ${ratio.toFixed(4)}² = ${mass}`,
       `A heavier string is a thicker one. Gauges: d′ / d = μ′ / μ = ${mass}`,
-      `New gauge: d′ = ${mass} × ${own.gauge.gauge} = ${(ratio ** 2 * own.gauge.gauge).toFixed(2)} thousandths`,
+      `New gauge: d′ = ${mass} × ${exactGauge(own.gauge.gauge, s.units)} = ${formatThickness(ratio ** 2 * own.gauge.gauge, s.units, 2)}`,
     ];
   },
   right: (s) =>

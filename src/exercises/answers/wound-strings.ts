@@ -1,6 +1,7 @@
 /** Exercises of the chapter "Wound strings". */
 import { constructionOf } from '../../instrument/drawer.ts';
 import { formatForce, formatShare } from '../../instrument/format.ts';
+import { formatThickness } from '../../instrument/thickness-text.ts';
 import type { State } from '../../instrument/schema.ts';
 import { remade, woundInHand, type WoundPull } from '../../instrument/wound-in-hand.ts';
 import {
@@ -32,7 +33,7 @@ function cored(state: State, factor: number): WoundPull {
   return remade(pull, { ...construction, core });
 }
 const coreText = (state: State, factor: number): string =>
-  `The one with a core of ${thousandths(cored(state, factor).construction.core.diameter).toFixed(1)}`;
+  `The one with a core of ${formatThickness(thousandths(cored(state, factor).construction.core.diameter), state.units)}`;
 
 const wrapped = (wrap: MaterialId): WoundString => {
   const own = constructionOf({ kind: 'wound', gauge: 46 });
@@ -69,7 +70,7 @@ export const answers: Answers = {
   },
   'wound.plain': {
     kind: 'numeric',
-    quantity: 'number',
+    quantity: 'thickness',
     answer: (state) => plainFor(state, inHand(state).linearDensity),
     tolerance: 0.01,
     mistakes: [

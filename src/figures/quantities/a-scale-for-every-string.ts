@@ -59,7 +59,7 @@ const board: Readonly<Record<string, Quantity>> = {
   'board.saddle': (s) => formatLength(Math.abs(offsets(boardOf(s)).saddle), s.units),
   'board.lowNote': (s) => formatNote(low(readBoard(s).slanting)?.note ?? 'E2'),
   'board.lowGauge': (s) =>
-    formatGauge(low(readBoard(s).slanting)?.gauge ?? { kind: 'wound', gauge: 46 }),
+    formatGauge(low(readBoard(s).slanting)?.gauge ?? { kind: 'wound', gauge: 46 }, s.units),
   'board.lowPull': (s) => pull(low(readBoard(s).slanting), s.units),
   'board.lowParallel': (s) => pull(low(readBoard(s).parallel), s.units),
   'board.lowChange': (s) =>
@@ -73,7 +73,7 @@ const board: Readonly<Record<string, Quantity>> = {
   'board.driftPicked': (s) => drift(low(rowsOf(s).find(({ id }) => id === 'picked')?.pulls ?? [])),
   'board.pickedGauge': (s) => {
     const p = low(rowsOf(s).find(({ id }) => id === 'picked')?.pulls ?? []);
-    return p ? formatGauge(p.gauge) : 'none';
+    return p ? formatGauge(p.gauge, s.units) : 'none';
   },
 };
 

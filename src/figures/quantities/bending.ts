@@ -58,7 +58,7 @@ const live: Readonly<Record<string, Quantity>> = {
   },
   'bend.otherGauge': (s) => {
     const { other } = viewOf(s);
-    return other ? formatGauge(other.gauge) : 'none that holds';
+    return other ? formatGauge(other.gauge, s.units) : 'none that holds';
   },
   'bend.otherPullMore': (s) => {
     const { other, pull } = viewOf(s);

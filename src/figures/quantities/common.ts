@@ -26,7 +26,7 @@ const instrument: Readonly<Record<string, Quantity>> = {
 /** The string in hand as it is. */
 const own: Readonly<Record<string, Quantity>> = {
   'own.note': (s) => formatNote(triedOf(s).own.note),
-  'own.gauge': (s) => formatGauge(triedOf(s).own.gauge),
+  'own.gauge': (s) => formatGauge(triedOf(s).own.gauge, s.units),
   'own.length': (s) => formatLength(triedOf(s).own.speakingLength, s.units),
   'own.frequency': (s) => formatFrequency(triedOf(s).own.frequency),
   'own.density': (s) => formatDensity(triedOf(s).own.linearDensity),
@@ -40,6 +40,11 @@ const trial: Readonly<Record<string, Quantity>> = {
   'trial.frequency': (s) => formatFrequency(triedOf(s).tried.frequency),
   'trial.density': (s) => formatDensity(triedOf(s).tried.linearDensity),
   'trial.pull': (s) => formatForce(triedOf(s).tried.tension, s.units),
+};
+
+/** What the reader has chosen to read in. */
+const units: Readonly<Record<string, Quantity>> = {
+  'units.gauge': (s) => (s.units === 'in-lb' ? 'thousandths of an inch' : 'millimetres'),
 };
 
 /** Bare SI numbers for the equations, which carry their units themselves. */
@@ -61,6 +66,7 @@ export const quantities: Readonly<Record<string, Quantity>> = {
   ...instrument,
   ...own,
   ...trial,
+  ...units,
   ...equation,
   ...limits,
 };

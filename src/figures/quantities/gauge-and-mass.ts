@@ -8,6 +8,7 @@ import {
   formatShare,
   forceNumber,
 } from '../../instrument/format.ts';
+import { exactGauge, formatThickness } from '../../instrument/thickness-text.ts';
 import { pullDoubt } from '../../instrument/doubts.ts';
 import { lengthOf, pullOf, type Pull } from '../../instrument/pulls.ts';
 import type { Gauge, State } from '../../instrument/schema.ts';
@@ -73,11 +74,11 @@ export const quantities: Readonly<Record<string, Quantity>> = {
   'gauge.worstHalf': () => formatShare(worstHalf(8, 14)),
   'gauge.worstThick': () => formatShare(worstHalf(14, 26)),
 
-  'gauge.topOwn': (s) => formatGauge(gaugeAt(s, 0)),
-  'gauge.topUp': (s) => formatGauge(upGauge(gaugeAt(s, 0))),
+  'gauge.topOwn': (s) => formatGauge(gaugeAt(s, 0), s.units),
+  'gauge.topUp': (s) => formatGauge(upGauge(gaugeAt(s, 0)), s.units),
   'gauge.topChange': (s) => upChange(gaugeAt(s, 0)),
-  'gauge.lastOwn': (s) => formatGauge(gaugeAt(s, -1)),
-  'gauge.lastUp': (s) => formatGauge(upGauge(gaugeAt(s, -1))),
+  'gauge.lastOwn': (s) => formatGauge(gaugeAt(s, -1), s.units),
+  'gauge.lastUp': (s) => formatGauge(upGauge(gaugeAt(s, -1)), s.units),
   'gauge.lastChange': (s) => upChange(gaugeAt(s, -1)),
 
   'gauge.pull': (s) =>
@@ -90,7 +91,7 @@ export const quantities: Readonly<Record<string, Quantity>> = {
     const note = formatNote(s.mine.strings[string ?? 0]?.note ?? 'E4');
     return string === undefined
       ? `a plain ten instead of the ${note} string`
-      : `the ${note} string, gauge ${plainGauge(s)}`;
+      : `the ${note} string, gauge ${exactGauge(plainGauge(s), s.units)}`;
   },
   'gauge.material': (s) => materialName(wireInHand(s).wire),
   'gauge.steel': () => material('musicWire').density.value.toFixed(0),
@@ -100,8 +101,9 @@ export const quantities: Readonly<Record<string, Quantity>> = {
   'gauge.eqF': (s) => plainPull(s).frequency.toFixed(1),
   'gauge.eqT': (s) => forceNumber(plainPull(s).tension, 'mm-N'),
   'gauge.plainPull': (s) => formatForce(plainPull(s).tension, s.units),
-  'gauge.plainGauge': (s) => String(plainGauge(s)),
-  'gauge.plainNext': (s) => String(plainGauge(s) + 1),
+  'gauge.plainGauge': (s) => exactGauge(plainGauge(s), s.units),
+  'gauge.plainNext': (s) => exactGauge(plainGauge(s) + 1, s.units),
+  'gauge.thousandth': (s) => (s.units === 'in-lb' ? 'one thousandth' : '0.0254\u00a0mm'),
   'gauge.stepRule': (s) => formatShare(2 / plainGauge(s), 1),
   'gauge.stepExact': (s) => formatShare((1 + 1 / plainGauge(s)) ** 2 - 1, 1),
 
@@ -109,7 +111,7 @@ export const quantities: Readonly<Record<string, Quantity>> = {
     const { tolerance } = measured(wireInHand(s).wire, wireInHand(s).wire.diameter);
     return tolerance === undefined
       ? `no standard says so for ${materialName(wireInHand(s).wire)} strings`
-      : `for this wire it is up to ${thousandths(tolerance).toFixed(1)} thousandths either way`;
+      : `for this wire it is up to ${formatThickness(thousandths(tolerance), s.units, s.units === 'in-lb' ? 1 : 2)} either way`;
   },
   'gauge.toleranceMass': () => {
     const { massTolerance = 0 } = measured(

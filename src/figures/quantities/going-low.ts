@@ -41,7 +41,7 @@ type Told = 'pull' | 'gauge' | 'length' | 'drift' | 'travel';
 
 const tell: Readonly<Record<Told, (of: LowStrung, s: State) => string>> = {
   pull: (of, s) => pull(of, s.units),
-  gauge: (of) => formatGauge(of.gauge),
+  gauge: (of, s) => formatGauge(of.gauge, s.units),
   length: (of, s) => formatLength(of.speakingLength, s.units),
   drift,
   travel: (of, s) => travel(of, s.units),
@@ -83,7 +83,7 @@ const FOURTH_PULL = tensionRatio({ frequency: 1 / lengthFactor(PROPOSED) });
 
 const exercise: Readonly<Record<string, Quantity>> = {
   'low.ex.note': (s) => formatNote(fourth(s).note),
-  'low.ex.gauge': (s) => formatGauge(fourth(s).thicker.gauge),
+  'low.ex.gauge': (s) => formatGauge(fourth(s).thicker.gauge, s.units),
   'low.ex.gaugePull': (s) => pull(fourth(s).thicker, s.units),
   'low.ex.gaugeChange': (s) => formatDifference(fourth(s).thicker.change),
   'low.ex.downPull': (s) => pull(fourth(s).down, s.units),
@@ -115,9 +115,9 @@ const constant: Readonly<Record<string, Quantity>> = {
   'const.bassPull': (s) => formatForce(bass.tension, s.units),
   'const.bassTimes': () => (bass.tension / standard.tension).toFixed(1),
   'const.baritone': (s) =>
-    `${formatLength(baritone.speakingLength, s.units)} with a ${formatGauge(baritone.gauge)} at ${formatNote(baritone.note)}`,
+    `${formatLength(baritone.speakingLength, s.units)} with a ${formatGauge(baritone.gauge, s.units)} at ${formatNote(baritone.note)}`,
   'const.seven': (s) =>
-    `${formatLength(seven.speakingLength, s.units)} with a ${formatGauge(seven.gauge)}`,
+    `${formatLength(seven.speakingLength, s.units)} with a ${formatGauge(seven.gauge, s.units)}`,
   'const.baritonePull': (s) => formatForce(baritone.tension, s.units),
   'const.baritoneDrift': () => drift(baritone),
   'const.sevenPull': (s) => formatForce(seven.tension, s.units),

@@ -11,6 +11,7 @@ import {
   forceNumber,
   forceUnit,
 } from '../../instrument/format.ts';
+import { formatThickness } from '../../instrument/thickness-text.ts';
 import { pullsOf, totalPull } from '../../instrument/pulls.ts';
 import type { State } from '../../instrument/schema.ts';
 import { noteFrequency, noteName, noteNumber } from '../../physics/index.ts';
@@ -83,8 +84,8 @@ export const quantities: Readonly<Record<string, Quantity>> = {
     return sharp === undefined ? 'an unknown few cents' : cents(sharp);
   },
 
-  'pitch.gauge': (s) => formatGauge(own(s).gauge),
-  'pitch.gaugeDown': (s) => `${(own(s).gauge.gauge * STEP).toFixed(1)}`,
+  'pitch.gauge': (s) => formatGauge(own(s).gauge, s.units),
+  'pitch.gaugeDown': (s) => formatThickness(own(s).gauge.gauge * STEP, s.units),
 
   'pitch.exNote': (s) => noteAway(s, -3),
   'pitch.exRatio': () => (STEP ** -3).toFixed(4),

@@ -8,17 +8,21 @@ import {
   formatNote,
   lengthNumber,
 } from '../../instrument/format.ts';
+import { exactGauge, thicknessNumber } from '../../instrument/thickness-text.ts';
 import { constructionOf } from '../../instrument/drawer.ts';
 import { topString } from '../../instrument/ideal-gauge.ts';
 import { lowestPick } from '../../instrument/lowest-pick.ts';
 import { compared } from '../../instrument/pair.ts';
-import type { Gauge } from '../../instrument/schema.ts';
+import type { Gauge, State } from '../../instrument/schema.ts';
 import { fromInches, linearDensity, tensionRatio } from '../../physics/index.ts';
 import { residualsOf, summaryOf } from '../choosing/two-necks/residuals.ts';
 import type { Quantity } from './common.ts';
 
 const name = (text: string): string => text || 'your instrument';
 const thou = (gauge: number): string => gauge.toFixed(2);
+/** With all the digits that the reader needs to work on from it. */
+const exact = ({ kind, gauge }: Gauge, { units }: State): string =>
+  `${exactGauge(gauge, units)}${kind === 'wound' ? '\u00a0w' : ''}`;
 
 const pair: Readonly<Record<string, Quantity>> = {
   'pair.mine': (s) => name(s.mine.name),
@@ -38,7 +42,7 @@ const pair: Readonly<Record<string, Quantity>> = {
 const strung: Readonly<Record<string, Quantity>> = {
   'pair.strung': (s) => {
     const pick = residualsOf(s)[0]?.pick;
-    return pick ? formatGauge(pick) : 'none that holds';
+    return pick ? formatGauge(pick, s.units) : 'none that holds';
   },
   'pair.strungOff': (s) => {
     const picked = residualsOf(s)[0]?.picked;
@@ -49,14 +53,14 @@ const strung: Readonly<Record<string, Quantity>> = {
 const top: Readonly<Record<string, Quantity>> = {
   'pair.note': (s) => formatNote(topString(s).own.note),
   'pair.otherNote': (s) => formatNote(topString(s).left.note),
-  'pair.gauge': (s) => formatGauge(topString(s).own.gauge),
+  'pair.gauge': (s) => exact(topString(s).own.gauge, s),
   'pair.pull': (s) => formatForce(topString(s).own.tension, s.units),
   'pair.left': (s) => formatDifference(topString(s).left.tension / topString(s).own.tension - 1),
   'pair.ratio': (s) => topString(s).ratio.toFixed(4),
-  'pair.ideal': (s) => thou(topString(s).ideal),
+  'pair.ideal': (s) => thicknessNumber(topString(s).ideal, s.units, 2),
   'pair.pick': (s) => {
     const { pick } = topString(s);
-    return pick ? formatGauge(pick.gauge) : 'none that holds';
+    return pick ? exact(pick.gauge, s) : 'none that holds';
   },
   'pair.pickPull': (s) => {
     const { pick } = topString(s);
@@ -66,20 +70,22 @@ const top: Readonly<Record<string, Quantity>> = {
     const { difference } = topString(s);
     return difference === undefined ? 'no difference to give' : formatDifference(difference);
   },
-  'pair.next': (s) => formatGauge(topString(s).next),
+  'pair.next': (s) => exact(topString(s).next, s),
+  'pair.precision': (s) =>
+    s.units === 'in-lb' ? 'thousandths with two decimals' : 'millimetres with three decimals',
   'pair.nextScale': (s) => formatLength(topString(s).nextScale, s.units),
 };
 
 const low: Readonly<Record<string, Quantity>> = {
   'pair.lowNote': (s) => formatNote(lowestPick(s).own.note),
   'pair.lowOtherNote': (s) => formatNote(lowestPick(s).left.note),
-  'pair.lowGauge': (s) => formatGauge(lowestPick(s).own.gauge),
+  'pair.lowGauge': (s) => formatGauge(lowestPick(s).own.gauge, s.units),
   'pair.lowDensity': (s) => formatDensity(lowestPick(s).own.linearDensity),
   'pair.lowLength': (s) => formatLength(lowestPick(s).own.speakingLength, s.units),
   'pair.lowOtherLength': (s) => formatLength(lowestPick(s).left.speakingLength, s.units),
   'pair.lowRatio': (s) => lowestPick(s).ratio.toFixed(4),
   'pair.lowIdeal': (s) => formatDensity(lowestPick(s).own.linearDensity * lowestPick(s).ratio),
-  'pair.lowPick': (s) => formatGauge(lowestPick(s).best.gauge),
+  'pair.lowPick': (s) => formatGauge(lowestPick(s).best.gauge, s.units),
   'pair.lowDifference': (s) =>
     formatDifference(lowestPick(s).best.tension / lowestPick(s).own.tension - 1),
 };
@@ -90,8 +96,9 @@ const equation: Readonly<Record<string, Quantity>> = {
   'eq.pair.L2': (s) => lengthNumber(topString(s).left.speakingLength, s.units),
   'eq.pair.f1': (s) => topString(s).own.frequency.toFixed(1),
   'eq.pair.f2': (s) => topString(s).left.frequency.toFixed(1),
-  'eq.pair.d1': (s) => String(topString(s).own.gauge.gauge),
-  'eq.pair.d2': (s) => thou(topString(s).ideal),
+  // In mm with all the digits that the exact one has, so that the line can be worked out again.
+  'eq.pair.d1': (s) => exactGauge(topString(s).own.gauge.gauge, s.units),
+  'eq.pair.d2': (s) => thicknessNumber(topString(s).ideal, s.units, 2),
 };
 
 const density = (gauge: Gauge): number => linearDensity(constructionOf(gauge));

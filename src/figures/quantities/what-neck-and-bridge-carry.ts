@@ -77,7 +77,7 @@ export const quantities: Readonly<Record<string, Quantity>> = {
   'carry.heavierMore': (s) => formatDifference(heavier(s).relative),
   'carry.heavierSet': (s) =>
     heavierSet(s.mine, 1)
-      .strings.map((g) => formatGauge(g))
+      .strings.map((g) => formatGauge(g, s.units))
       .join(', '),
   'carry.downTotal': (s) => formatTotal(total(s) * (1 + WHOLE_TONE), s.units),
   'carry.down': () => formatDifference(WHOLE_TONE),

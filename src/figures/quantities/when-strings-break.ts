@@ -139,7 +139,7 @@ export const quantities: Readonly<Record<string, Quantity>> = {
   'breaking.twelveLower': () => `${(1200 * octaves(edge(12) / edge(9))).toFixed(0)} cents`,
 
   'breaking.nearNote': ofNearest((p) => formatNote(p.note)),
-  'breaking.nearGauge': ofNearest((p) => formatGauge(p.gauge)),
+  'breaking.nearGauge': ofNearest((p, s) => formatGauge(p.gauge, s.units)),
   'breaking.nearShare': ofNearest((p) => shareText(marginOf(p))),
   'breaking.nearLeft': ofNearest((p) => size(marginOf(p).toEdge)),
 

@@ -5,7 +5,9 @@ import {
   formatForce,
   formatNote,
   formatShare,
+  gaugeNumber,
 } from '../../instrument/format.ts';
+import { formatThickness } from '../../instrument/thickness-text.ts';
 import { pullOf } from '../../instrument/pulls.ts';
 import type { State } from '../../instrument/schema.ts';
 import { remade, woundInHand, type WoundPull } from '../../instrument/wound-in-hand.ts';
@@ -77,17 +79,19 @@ export const quantities: Readonly<Record<string, Quantity>> = {
     const { as } = woundInHand(s);
     const note = formatNote(pull(s).note);
     return as === 'stand-in'
-      ? `a wound ${pull(s).gauge.gauge} with a steel core, in the place of the ${note} string`
+      ? `a wound ${gaugeNumber(pull(s).gauge.gauge, s.units)} with a steel core, in the place of the ${note} string`
       : `the ${note} string of ${s.mine.name || 'your instrument'}`;
   },
-  'wound.gauge': (s) => String(pull(s).gauge.gauge),
-  'wound.core': (s) => makeOf(pull(s).construction).core.toFixed(1),
+  'wound.gauge': (s) => gaugeNumber(pull(s).gauge.gauge, s.units),
+  'wound.core': (s) => formatThickness(makeOf(pull(s).construction).core, s.units),
   'wound.wrapShare': (s) => formatShare(wrapShare(pull(s))),
   'wound.weight': (s) => formatDensity(pull(s).linearDensity),
   'wound.pull': (s) => formatForce(pull(s).tension, s.units),
   'wound.share': (s) => shareOf(pull(s)),
   'wound.ratio': (s) => ratioText(pairOf(woundInHand(s)).ratio),
-  'wound.plain': (s) => thousandths(asHeavy(woundInHand(s)).diameter).toFixed(1),
+  'wound.plain': (s) => formatThickness(thousandths(asHeavy(woundInHand(s)).diameter), s.units),
+  'wound.turned': (s) =>
+    s.units === 'in-lb' ? 'A thousandth of an inch is 0.0254\u00a0mm, so it comes' : 'It comes',
   'wound.plainRatio': (s) =>
     ratioText(bendingStiffness(asHeavy(woundInHand(s))) / bendingStiffness(pull(s).construction)),
   'wound.wrapAdds': (s) => {
@@ -97,8 +101,8 @@ export const quantities: Readonly<Record<string, Quantity>> = {
   },
   'wound.bassMeasured': () => `about ${formatCents(KEMP_CENTS)}`,
   'wound.bassModel': () => formatCents(lowBDrift()),
-  'wound.thinCore': (s) => (makeOf(pull(s).construction).core * THIN).toFixed(1),
-  'wound.thickCore': (s) => (makeOf(pull(s).construction).core * THICK).toFixed(1),
+  'wound.thinCore': (s) => formatThickness(makeOf(pull(s).construction).core * THIN, s.units),
+  'wound.thickCore': (s) => formatThickness(makeOf(pull(s).construction).core * THICK, s.units),
   'wound.thinWeight': (s) => against(s, other(s, THIN)),
   'wound.thickWeight': (s) => against(s, other(s, THICK)),
   'wound.thinStress': (s) => formatDifference(stressOf(other(s, THIN)) / stressOf(pull(s)) - 1),

@@ -104,7 +104,7 @@ test('a measured weight goes into the drawer with its ±, and can be picked', as
   const leave = rows.open();
   await vi.waitFor(() => expect(rows.isRead).toBe(true));
   const { mine } = initialState;
-  const lab = { mine, rows, string: labString(mine, 0) } as unknown as Lab;
+  const lab = { mine, rows, string: labString(mine, 0, 'in-lb') } as unknown as Lab;
   const weight = { value: 4e-4, uncertainty: 2e-6 };
   mounted = mount(KeepString, { target: document.body, props: { lab, weight, how: 'weighed' } });
   document.querySelector('button')?.click();

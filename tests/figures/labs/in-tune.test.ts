@@ -9,7 +9,7 @@ import { workshop } from '../../../src/instrument/workshop.ts';
 const [redshank] = workshop;
 if (!redshank) throw new Error('no example');
 const index = 1;
-const string = labString(redshank, index);
+const string = labString(redshank, index, 'in-lb');
 const known = intoned(string.pull);
 if (!known) throw new Error('no model');
 const height = usualHeight(redshank);

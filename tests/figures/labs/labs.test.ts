@@ -77,7 +77,7 @@ test('two numbers agree within twice their doubts together, and no further', () 
 test('pieces of the model’s own string weigh what the model says, on every example', () => {
   for (const instrument of all)
     instrument.strings.forEach((_, index) => {
-      const string = labString(instrument, index);
+      const string = labString(instrument, index, 'in-lb');
       const pieces = [0.2, 0.3, 0.4].map((length, i) => ({
         id: String(i),
         length,
@@ -101,7 +101,7 @@ test('half a reading is not weighed', () => {
 });
 
 test('weights hung on the model’s own string give its unit weight; three, and not all alike', () => {
-  const string = labString(first, 0);
+  const string = labString(first, 0, 'in-lb');
   const at = (mass: number, i: number) => ({
     id: String(i),
     mass,
@@ -116,7 +116,7 @@ test('weights hung on the model’s own string give its unit weight; three, and 
 test('the heaviest weight pulls no more than half of what the string may break at', () => {
   for (const instrument of all)
     instrument.strings.forEach((_, index) => {
-      const string = labString(instrument, index);
+      const string = labString(instrument, index, 'in-lb');
       const most = heaviest(string, {});
       if (string.strength === undefined) return expect(most).toBeUndefined();
       expect(9.80665 * (most ?? NaN)).toBeLessThanOrEqual(string.strength / 2);
@@ -126,7 +126,7 @@ test('the heaviest weight pulls no more than half of what the string may break a
 
 test('a string pushed aside as foreseen pulls what was foreseen', () => {
   for (const index of [0, 3, 5]) {
-    const string = labString(first, index);
+    const string = labString(first, index, 'in-lb');
     const ends = endsAt12(first, index);
     const { sags, share } = before(string, ends, {});
     const readings = sags.map(({ mass, sag }, i) => ({ id: String(i), mass, sag }));

@@ -83,7 +83,7 @@ test('the made-up pluck is heard as the string it was made of, and a plain one a
   for (const index of [1, 4]) {
     const string = redshank.strings[index];
     if (!string) throw new Error('no such string');
-    const lab = labString(redshank, index);
+    const lab = labString(redshank, index, 'in-lb');
     const heard = listen({ ...examplePluck(lab), near: lab.pull.frequency });
     if (!heard.ok) throw new Error(`${string.note}: ${heard.reason}`);
     const tone = joined([{ id: 'a', ...heard }]);
@@ -92,7 +92,7 @@ test('the made-up pluck is heard as the string it was made of, and a plain one a
     expect(Math.abs(centsOff(tone, lab.pull.frequency))).toBeLessThan(1);
     expect(tone.inharmonicity.value / (lab.inharmonicity?.value ?? NaN)).toBeCloseTo(1, 1);
     expect(pullHeard(tone, lab).value / lab.pull.tension).toBeCloseTo(1, 2);
-    const said = madeOf(tone, lab).join(' ');
+    const said = madeOf(tone, lab, 'in-lb').join(' ');
     if (string.kind === 'plain')
       expect(said).toMatch(new RegExp(`\\b(?:only|gauge|or|,) ${string.gauge}\\b`));
     else expect(said).toMatch(/The core of this .* is between [\d.]+ and [\d.]+ thousandths/);

@@ -103,7 +103,7 @@ describe.each(three)('%s', (id) => {
         forceNumber(before.tension, 'in-lb'),
         formatDifference(off),
       ]);
-      expect(said(gauge)).toMatch(new RegExp(`^${formatGauge(pull.gauge)}( |$)`));
+      expect(said(gauge)).toMatch(new RegExp(`^${formatGauge(pull.gauge, 'in-lb')}( |$)`));
       expect(said(strength)).toContain(formatShare(pull.share ?? NaN));
       // Its ring and its dot, in the scale of the band.
       const svg = strip && only(all(strip, (e) => e.tagName === 'svg'));
@@ -177,7 +177,7 @@ describe.each(three)('%s', (id) => {
     } as State['other'];
     const at = drawnWith({ ...state, other: pinned }, NewStrings);
     expect(fieldsOf(at)['Gauge of string 1']).toBe(
-      formatGauge(own[0]?.gauge ?? (picks[0] as Gauge)),
+      formatGauge(own[0]?.gauge ?? (picks[0] as Gauge), 'in-lb'),
     );
     const names = all(at.root, (e) => e.tagName === 'button').map(
       (b) => attribute(b, 'ariaLabel') || said(b),

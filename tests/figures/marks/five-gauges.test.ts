@@ -36,7 +36,7 @@ describe.each(inHand)('%s, string %d', (id, string) => {
         gauge: Number.parseFloat(title),
         ...(own.gauge.family && { family: own.gauge.family }),
       };
-      expect(title).toBe(formatGauge(gauge));
+      expect(title).toBe(formatGauge(gauge, state.units));
       const pushed = pushedTo(pullOf({ ...own, gauge, a4: state.mine.a4 }), fret, rise);
       const is = sheet.of('circle.is').find((c) => Math.abs((c.left + c.right) / 2 - x) < 1e-6);
       const weight = sheet

@@ -12,11 +12,17 @@ import {
   formatLength,
   formatNote,
   formatTotal,
+  gaugeNumber,
   lengthUnit,
   spokenGauge,
   spokenNote,
   travelNumber,
 } from '../../../src/instrument/format.ts';
+import {
+  formatThickness,
+  thicknessNumber,
+  thicknessUnit,
+} from '../../../src/instrument/thickness-text.ts';
 import { boardOf } from '../../../src/instrument/board.ts';
 import { bestSaddle, intoned, usualHeight } from '../../../src/instrument/intoned.ts';
 import { lowString } from '../../../src/instrument/low-string.ts';
@@ -71,9 +77,9 @@ const note: Words = {
 };
 const gauge: Words = {
   label: 'Gauge',
-  says: ({ own }) => spokenGauge(own.gauge),
+  says: ({ state, own }) => spokenGauge(own.gauge, state.units),
   typed: 'Gauge',
-  shows: ({ own }) => formatGauge(own.gauge),
+  shows: ({ state, own }) => formatGauge(own.gauge, state.units),
 };
 const bentTravel = ({ state, own, travel }: Seen): string => {
   const { fret, rise } = state.bend;
@@ -82,6 +88,8 @@ const bentTravel = ({ state, own, travel }: Seen): string => {
 };
 const withCents = (seen: Seen): string => `${bentTravel(seen)}, ${seen.state.bend.rise}\u00a0cents`;
 const wound = ({ state }: Seen) => woundInHand(state).pull.construction;
+const outer = (seen: Seen): string =>
+  gaugeNumber(Math.round(thousandths(wound(seen).diameter)), seen.state.units);
 const sides: readonly Words[] = [
   { label: 'The square fret', says: 'fret 7', typed: 'Square at fret', shows: '7' },
   {
@@ -122,9 +130,10 @@ const table: Readonly<Record<string, readonly Words[]>> = {
   TheCaliper: [
     {
       label: 'Diameter',
-      says: /^1\d\.0 thousandths$/,
+      says: ({ state }) =>
+        state.units === 'in-lb' ? /^1\d\.0 thousandths$/ : /^0\.\d{3}\u00a0mm$/,
       typed: 'Diameter',
-      shows: /^0\.01\d0\u00a0in$/,
+      shows: ({ state }) => (state.units === 'in-lb' ? /^0\.01\d0\u00a0in$/ : /^0\.\d{3}\u00a0mm$/),
     },
   ],
   TheCapo: [{ label: 'Capo', says: 'capo at fret 2', typed: 'Capo at fret', shows: '2' }],
@@ -137,15 +146,15 @@ const table: Readonly<Record<string, readonly Words[]>> = {
   TheSection: [
     {
       label: 'Core diameter',
-      says: (seen) => `${thousandths(wound(seen).core.diameter).toFixed(1)} thousandths`,
+      says: (seen) => formatThickness(thousandths(wound(seen).core.diameter), seen.state.units),
       typed: 'Core',
-      shows: (seen) => thousandths(wound(seen).core.diameter).toFixed(1),
+      shows: (seen) => thicknessNumber(thousandths(wound(seen).core.diameter), seen.state.units),
     },
     {
       label: 'Diameter over the wrap',
-      says: (seen) => `${Math.round(thousandths(wound(seen).diameter))} thousandths`,
+      says: (seen) => `${outer(seen)} ${thicknessUnit(seen.state.units)}`,
       typed: 'Over the wrap',
-      shows: (seen) => String(Math.round(thousandths(wound(seen).diameter))),
+      shows: (seen) => outer(seen),
     },
   ],
   TheStairs: [
@@ -234,9 +243,12 @@ const table: Readonly<Record<string, readonly Words[]>> = {
       },
       {
         label: 'Gauge of the second string',
-        says: /^\d+\.\d thousandths, pulling exactly the same$/,
+        says: ({ state }) =>
+          state.units === 'in-lb'
+            ? /^\d+\.\d thousandths, pulling exactly the same$/
+            : /^\d\.\d\d mm, pulling exactly the same$/,
         typed: 'Second gauge',
-        shows: /^\d+\.\d$/,
+        shows: /^\d+\.\d{1,2}$/,
       },
     ]),
   ],
@@ -288,9 +300,8 @@ const table: Readonly<Record<string, readonly Words[]>> = {
       label: 'Your string on the map: left and right for its length, up and down for its gauge',
       says: ({ state, length }) => {
         const { point } = lowString(state);
-        const { kind, gauge: size } = point.gauge;
         return new RegExp(
-          `^${size} thousandths, ${kind}, ${length(point.speakingLength)}, ${formatForce(point.tension, state.units)}: .+\\.$`,
+          `^${spokenGauge(point.gauge, state.units)}, ${length(point.speakingLength)}, ${formatForce(point.tension, state.units)}: .+\\.$`,
         );
       },
       typed: 'Length',

@@ -71,7 +71,7 @@ describe.each(inHand)('%s, string %d', (id, string) => {
     const [wrap] = sheet.of('circle.wrap');
     expect(gauge?.x).toBeCloseTo(wrap?.right ?? NaN, 1);
     expect(sheet.texts).toContain(formatLength(pull.speakingLength, 'in-lb'));
-    expect(sheet.texts).toContain(formatGauge(pull.gauge));
+    expect(sheet.texts).toContain(formatGauge(pull.gauge, 'in-lb'));
     expect(sheet.texts).toContain(`${Number((b * 1e6).toPrecision(3))}\u00a0millionths`);
   });
 
@@ -79,7 +79,7 @@ describe.each(inHand)('%s, string %d', (id, string) => {
     expect(fieldsOf(found)).toMatchObject({
       Partial: '12',
       Length: formatLength(pull.speakingLength, 'in-lb'),
-      Gauge: formatGauge(pull.gauge),
+      Gauge: formatGauge(pull.gauge, 'in-lb'),
     });
   });
 });

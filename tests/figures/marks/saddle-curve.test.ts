@@ -57,7 +57,7 @@ describe.each(inHand)('%s, string %d', (id, string) => {
     );
     const wrap = sheet.one('circle.wrap');
     expect(sheet.knobs[0]?.x).toBeCloseTo(wrap.right, 1);
-    expect(fieldsOf(found).Gauge).toBe(formatGauge(pull.gauge));
+    expect(fieldsOf(found).Gauge).toBe(formatGauge(pull.gauge, 'in-lb'));
     if (pull.construction.kind === 'wound') {
       // A bare wire as heavy is thinner than the string over its wrap, and thicker than its core.
       const bare = sheet.one('circle.bare');

@@ -62,7 +62,7 @@ describe.each(three)('%s', (id) => {
     for (const each of cents) expect(lettered).toContain(Number(each.toFixed(1)));
     for (const s of strings)
       expect(sheet.texts).toContain(
-        `${formatNote(s.note)}, ${formatGauge(s.gauge)}, ${formatLength(s.speakingLength, 'mm-N')}`,
+        `${formatNote(s.note)}, ${formatGauge(s.gauge, 'mm-N')}, ${formatLength(s.speakingLength, 'mm-N')}`,
       );
   });
 });

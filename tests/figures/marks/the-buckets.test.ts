@@ -27,7 +27,9 @@ describe.each([...inHand, ['turnstone', 0] as const])('%s, string %d', (id, stri
       ...(family && { family }),
     }));
     expect(gauges.length).toBeGreaterThanOrEqual(5);
-    expect(sheet.of('text.gauge').map((t) => t.text)).toEqual(gauges.map((g) => formatGauge(g)));
+    expect(sheet.of('text.gauge').map((t) => t.text)).toEqual(
+      gauges.map((g) => formatGauge(g, 'in-lb')),
+    );
     const outlines = sheet.of('path.outline');
     const bails = sheet.of('path.bail');
     const fills = sheet.of('rect.fill');

@@ -130,6 +130,8 @@ describe.each(inHand)('%s, string %d', (id, string) => {
     });
     const toFence = 6 * Math.log2(CAUTION_SHARE / (tried.share ?? NaN));
     expect(found.html).toContain(`${toFence < 0 ? '−' : '+'}${Math.abs(toFence).toFixed(1)}`);
-    expect(found.html).toContain(`Back to ${formatNote(own.note)} ${formatGauge(own.gauge)}`);
+    expect(found.html).toContain(
+      `Back to ${formatNote(own.note)} ${formatGauge(own.gauge, 'in-lb')}`,
+    );
   });
 });

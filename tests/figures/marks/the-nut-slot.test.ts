@@ -53,8 +53,8 @@ describe.each(inHand)('%s, string %d', (id, string) => {
       binds ? 'binds' : play > 4 ? 'lies loose' : 'sits',
     ]);
     expect(sheet.knobs[0]?.x).toBeCloseTo(lying.right, 1);
-    expect(sheet.texts).toContain(formatGauge(next));
-    expect(fieldsOf(found).Gauge).toBe(formatGauge(next));
+    expect(sheet.texts).toContain(formatGauge(next, 'in-lb'));
+    expect(fieldsOf(found).Gauge).toBe(formatGauge(next, 'in-lb'));
 
     // Two stacks of the set's pulls, one slab a string, the string in hand's alone of another height.
     const pulls = pullsOf(state.mine);

@@ -98,7 +98,7 @@ describe.each(inHand)('%s, string %d', (id, string) => {
     );
     if (kind === 'plain') expect(outline / perThousandth).toBeCloseTo(next.gauge, 1);
     expect(thick.text).toContain(String(next.gauge));
-    expect(sheet.texts).toContain(formatGauge(next));
+    expect(sheet.texts).toContain(formatGauge(next, 'in-lb'));
     expect(sheet.texts).toContain(
       `Gauge ${times(next.gauge / gauge)} pull ${times(tried.linearDensity / own.linearDensity)}`,
     );
@@ -118,7 +118,7 @@ describe.each(inHand)('%s, string %d', (id, string) => {
     expect(fieldsOf(found)).toEqual({
       Length: formatLength(tried.speakingLength, 'in-lb'),
       Pitch: formatNote(note),
-      Gauge: formatGauge(next),
+      Gauge: formatGauge(next, 'in-lb'),
     });
   });
 });

@@ -154,7 +154,7 @@ describe.each(three)('%s', (id) => {
     expect(fieldsOf(found)).toEqual({
       'Low note': formatNote(low.note),
       Length: formatLength(point.speakingLength, 'in-lb'),
-      Gauge: formatGauge(point.gauge),
+      Gauge: formatGauge(point.gauge, 'in-lb'),
     });
   });
 });

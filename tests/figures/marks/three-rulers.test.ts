@@ -7,6 +7,7 @@ import {
   forceNumber,
   formatDifference,
   formatLength,
+  gaugeNumber,
   travelNumber,
 } from '../../../src/instrument/format.ts';
 import { compared } from '../../../src/instrument/pair.ts';
@@ -91,7 +92,7 @@ describe.each(inHand)('%s, string %d', (id, string) => {
     const wrap = sheet.one('circle.wrap');
     expect(wide(wrap) / wide(sheet.one('circle.bare'))).toBeCloseTo(second / gauge, 9);
     expect(jaw?.x).toBeCloseTo(wrap.right, 1);
-    expect(jaw?.text).toBe(`${second} thousandths`);
+    expect(jaw?.text).toBe(`${gaugeNumber(second, 'mm-N')} mm`);
     expect(sheet.texts.join(' | ')).toContain(formatLength(there.speakingLength, 'mm-N'));
 
     const arrow = (a: string, b: string, unit: string): string => `${a} → ${b} ${unit}`;
@@ -117,7 +118,7 @@ describe.each(inHand)('%s, string %d', (id, string) => {
     expect(fieldsOf(found)).toEqual({
       'Rise, in cents': '200',
       'Second scale': formatLength(other.scale.treble, 'mm-N'),
-      'Second gauge': String(second),
+      'Second gauge': gaugeNumber(second, 'mm-N'),
     });
   });
 });

@@ -46,6 +46,18 @@ function nameOf(control: Element, { root }: Drawn): string {
 /** Reads in both units at once, since gauges are told in thousandths of an inch and in hundredths of a millimetre. */
 const IN_BOTH = 'TheCaliper';
 
+/** Wires that are named as they are sold, or as a source has them, and are no string of the reader's. */
+const named = new Set(['FivePulls', 'TuneUp', 'Bell', 'RecordedString']);
+/** No gauge of a workshop's string is as odd as these: whoever reads in mm meets them nowhere. */
+const odd = [10.37, 13.73, 17.37, 26.73, 36.37, 46.73];
+const strange = {
+  ...workshopInstrument('redshank'),
+  strings: workshopInstrument('redshank').strings.map((each, i) => ({
+    ...each,
+    gauge: odd[i] ?? each.gauge,
+  })),
+};
+
 const broken = /\b(?:NaN|undefined|Infinity|null)\b|\[object/;
 
 describe.each(figures)('%s', (name, figure) => {
@@ -76,3 +88,20 @@ describe.each(figures)('%s', (name, figure) => {
     });
   });
 });
+
+test.each(figures.filter(([name]) => name !== IN_BOTH && !named.has(name)))(
+  '%s tells gauges in mm to who reads in mm',
+  (_, figure) => {
+    for (const string of odd.keys())
+      for (const units of ['mm-N', 'mm-kg'] as const) {
+        const state = { ...initialState, mine: strange, units, trial: { string } };
+        const found = drawnWith(state, figure);
+        const texts = [...lettering(found), textOf(found.root).replace(/\s+/g, ' ')];
+        for (const text of texts) {
+          expect(text).not.toMatch(/thousandth/);
+          for (const gauge of odd)
+            expect(text).not.toMatch(new RegExp(`(?<![\\d.])${gauge}(?!\\d)`));
+        }
+      }
+  },
+);

@@ -27,7 +27,7 @@ export const describe = (rows: readonly Row[], units: Units): string =>
   rows
     .map((row) => {
       const each = row.pulls
-        .map((p) => `${spokenNote(p.note)} ${formatGauge(p.gauge)} ${pullText(p, units)}`)
+        .map((p) => `${spokenNote(p.note)} ${formatGauge(p.gauge, units)} ${pullText(p, units)}`)
         .join(', ');
       return `${row.title}: ${each}; ${spreadText(row, units)}.`;
     })

@@ -15,7 +15,7 @@ import type { Units } from '../../../instrument/schema.ts';
 import { driftsOf, shownPartials, type Road } from './roads.ts';
 
 function sentence({ name, string: s }: Road, units: Units): string {
-  const what = `${name}: ${spokenNote(s.note)}, ${spokenGauge(s.gauge)}, ${formatLength(s.speakingLength, units)}`;
+  const what = `${name}: ${spokenNote(s.note)}, ${spokenGauge(s.gauge, units)}, ${formatLength(s.speakingLength, units)}`;
   if (s.strain === 'broken') return `${what}: breaks.`;
   const travel =
     s.travel === undefined

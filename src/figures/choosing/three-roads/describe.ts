@@ -40,7 +40,7 @@ export function clarityText(point: LowStrung, own: LowStrung): string {
 }
 
 const at = (s: LowStrung, units: Units): string =>
-  `${spokenGauge(s.gauge)}, ${formatLength(s.speakingLength, units)}, ${pullText(s, units)}`;
+  `${spokenGauge(s.gauge, units)}, ${formatLength(s.speakingLength, units)}, ${pullText(s, units)}`;
 
 export function describe(low: LowString, units: Units): string {
   const { own, down, longer, thicker, point, semitones } = low;
@@ -60,4 +60,4 @@ export const describePoint = ({ own, point }: LowString, units: Units): string =
 
 /** The string's name for a caption: 46 w on 25.5 in. */
 export const nameText = (s: LowStrung, units: Units): string =>
-  `${formatGauge(s.gauge)} on ${formatLength(s.speakingLength, units)}`;
+  `${formatGauge(s.gauge, units)} on ${formatLength(s.speakingLength, units)}`;

@@ -17,8 +17,8 @@ export const dataHead: readonly string[] = [
 export const dataRows = (residuals: readonly Residual[]): readonly (readonly Cell[])[] =>
   residuals.map(({ note, old, left, pick, picked }) => [
     note,
-    formatGauge(old).replace('\u00a0', ' '),
+    formatGauge(old, 'in-lb').replace('\u00a0', ' '),
     percent(left, 'breaks'),
-    pick ? formatGauge(pick).replace('\u00a0', ' ') : 'none',
+    pick ? formatGauge(pick, 'in-lb').replace('\u00a0', ' ') : 'none',
     percent(picked, ''),
   ]);

@@ -4,28 +4,32 @@ import {
   formatGauge,
   formatNote,
   formatShare,
+  gaugeNumber,
   spokenGauge,
   spokenNote,
 } from '../../../instrument/format.ts';
 import { aimText } from '../../../instrument/aim-text.ts';
 import { CAUTION_SHARE } from '../../../physics/index.ts';
 import { hand, percentOf } from '../../../instrument/hand.svelte.ts';
-import type { State } from '../../../instrument/schema.ts';
+import type { State, Units } from '../../../instrument/schema.ts';
 import type { Residual } from './residuals.ts';
 import { summaryOf } from './residuals.ts';
 import { signedLength } from '../../kit/pair/words.ts';
 
-function describeString({ note, old, pick, left, picked, ownBroken }: Residual): string {
+function describeString(
+  { note, old, pick, left, picked, ownBroken }: Residual,
+  units: Units,
+): string {
   const name = spokenNote(note);
   if (ownBroken) return `${name}: the old string breaks on its own instrument`;
   const kept = left === undefined ? 'breaks' : formatDifference(left);
   if (!pick || picked === undefined)
     return `${name}: left on ${kept}; nothing in the drawer holds here`;
-  return `${name}: ${formatGauge(old)} left on ${kept}, ${spokenGauge(pick)} ${formatDifference(picked)}`;
+  return `${name}: ${formatGauge(old, units)} left on ${kept}, ${spokenGauge(pick, units)} ${formatDifference(picked)}`;
 }
 
-export const describeResiduals = (residuals: readonly Residual[]): string =>
-  `Difference of pull from the aim, string by string. ${residuals.map(describeString).join('. ')}.`;
+export const describeResiduals = (residuals: readonly Residual[], units: Units): string =>
+  `Difference of pull from the aim, string by string. ${residuals.map((each) => describeString(each, units)).join('. ')}.`;
 
 /** What changed, for the end of a drag. */
 export function describeShort(state: State, residuals: readonly Residual[]): string {
@@ -51,7 +55,7 @@ export function asOnBench(pair: State): string {
 }
 
 /** What a reader must know of single strings, one sentence each. */
-export function remarks(residuals: readonly Residual[]): readonly string[] {
+export function remarks(residuals: readonly Residual[], units: Units): readonly string[] {
   const each = residuals.flatMap(({ note, left, pick, picked, end, strained, ownBroken }) => {
     const name = formatNote(note);
     if (ownBroken)
@@ -61,12 +65,14 @@ export function remarks(residuals: readonly Residual[]): readonly string[] {
       ...(picked === undefined
         ? [
             pick
-              ? `${name}: the ${formatGauge(pick)} set by hand would break here.`
+              ? `${name}: the ${formatGauge(pick, units)} set by hand would break here.`
               : `${name}: nothing in the drawer would hold here.`,
           ]
         : []),
       ...(end && pick
-        ? [`${name}: ${pick.gauge} is the ${end} ${pick.kind} string in the drawer.`]
+        ? [
+            `${name}: ${gaugeNumber(pick.gauge, units)} is the ${end} ${pick.kind} string in the drawer.`,
+          ]
         : []),
       ...(strained
         ? [

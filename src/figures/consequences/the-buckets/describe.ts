@@ -23,7 +23,7 @@ export const holds = ({ area, strength }: Pail): number => area * strength.low;
 
 function pailWords(pail: Pail, length: number, frequency: number, units: Units): string {
   const { stress, pull } = fillOf(pail, length, frequency);
-  const name = spokenGauge(pail.gauge);
+  const name = spokenGauge(pail.gauge, units);
   if (fillState(pail, stress) === 'broken') return `${name}: breaks`;
   const share = formatShare(stress / pail.strength.low);
   return `${name}: ${formatForce(pull, units)} of ${formatForce(holds(pail), units)}, ${share} full`;

@@ -56,7 +56,7 @@ export function describeShort(state: State): string {
 
 export function describe(state: State): string {
   const each = pullsOf(state.mine).map(
-    (p) => `${spokenNote(p.note)}, ${spokenGauge(p.gauge)}, ${shareText(marginOf(p))}`,
+    (p) => `${spokenNote(p.note)}, ${spokenGauge(p.gauge, state.units)}, ${shareText(marginOf(p))}`,
   );
   return `Pitch against speaking length, with the edge at which plain strings break falling from short to long. The instrument’s strings below it, with their share of strength: ${each.join('; ')}. Your string: ${describeShort(state)}`;
 }

@@ -1,22 +1,25 @@
 /** The slot in words. */
 import { formatDifference, formatGauge, formatTotal } from '../../../instrument/format.ts';
-import type { State } from '../../../instrument/schema.ts';
+import { formatThickness } from '../../../instrument/thickness-text.ts';
+import type { State, Units } from '../../../instrument/schema.ts';
 import { triedOf } from '../../trial.ts';
 import { loadOf } from './load.ts';
 import { seatOf, slotFor } from './slot.ts';
 
-const thousandths = (value: number): string =>
-  `${value.toFixed(1)}\u00a0${value.toFixed(1) === '1.0' ? 'thousandth' : 'thousandths'}`;
+const thickness = (value: number, units: Units): string =>
+  units === 'in-lb' && value.toFixed(1) === '1.0'
+    ? '1.0\u00a0thousandth'
+    : formatThickness(value, units);
 
-export function verdictOf(own: number, gauge: number): string {
+export function verdictOf(own: number, gauge: number, units: Units): string {
   const { lie, raised, play } = seatOf(slotFor(own), gauge);
   switch (lie) {
     case 'binds':
-      return `It binds: the walls hold it ${thousandths(raised)} above the bottom. It will ping and stick when you tune it. Have the slot filed wider.`;
+      return `It binds: the walls hold it ${thickness(raised, units)} above the bottom. It will ping and stick when you tune it. Have the slot filed wider.`;
     case 'sits':
-      return `It sits on the bottom, with ${play < 0.05 ? 'nothing' : thousandths(play)} to spare.`;
+      return `It sits on the bottom, with ${play < 0.05 ? 'nothing' : thickness(play, units)} to spare.`;
     case 'lies loose':
-      return `It’s loose, with ${thousandths(play)} of play: it may buzz, or shift when you bend it.`;
+      return `It’s loose, with ${thickness(play, units)} of play: it may buzz, or shift when you bend it.`;
   }
 }
 
@@ -33,5 +36,6 @@ export function loadText(state: State): string {
 
 export function describe(state: State): string {
   const { own, tried } = triedOf(state);
-  return `A nut slot from its end, cut for gauge ${formatGauge(own.gauge)}, with gauge ${formatGauge(tried.gauge)} in it. ${verdictOf(own.gauge.gauge, tried.gauge.gauge)} ${loadText(state)}`;
+  const { units } = state;
+  return `A nut slot from its end, cut for gauge ${formatGauge(own.gauge, units)}, with gauge ${formatGauge(tried.gauge, units)} in it. ${verdictOf(own.gauge.gauge, tried.gauge.gauge, units)} ${loadText(state)}`;
 }

@@ -24,13 +24,13 @@ export function describe(state: State): string {
   const view = viewOf(state);
   const { pull, pushed, ghost, fret } = view;
   const { units } = state;
-  const string = `the ${spokenNote(pull.note)} string, ${spokenGauge(pull.gauge)}, ${formatLength(pull.speakingLength, units)} long`;
+  const string = `the ${spokenNote(pull.note)} string, ${spokenGauge(pull.gauge, units)}, ${formatLength(pull.speakingLength, units)} long`;
   const start = `The neck of ${nameOf(state.mine.name)} from above, ${string}, pushed aside at fret ${fret}.`;
   const hindered = obstacle(view, state.bend.rise);
   if (!pushed || /break/.test(hindered)) return `${start} ${hindered}`;
   const other =
     ghost && ghost.pushed.strain !== 'broken'
-      ? ` On ${compared(state).other.name || 'the other instrument'}, ${formatLength(ghost.pull.speakingLength, units)} long with ${spokenGauge(ghost.pull.gauge)}, ${bentText(ghost.pushed, units)}.`
+      ? ` On ${compared(state).other.name || 'the other instrument'}, ${formatLength(ghost.pull.speakingLength, units)} long with ${spokenGauge(ghost.pull.gauge, units)}, ${bentText(ghost.pushed, units)}.`
       : '';
   return `${start} There ${bentText(pushed, units)}. ${hindered}${other}`.replace(/ {2,}/g, ' ');
 }

@@ -7,7 +7,7 @@ import type { Bent } from './five.ts';
 export function describe(bent: readonly Bent[], fret: number, rise: number, units: Units): string {
   const note = spokenNote(bent[0]?.pull.note ?? '');
   const each = bent.map(({ pull, pushed }) => {
-    const name = spokenGauge(pull.gauge);
+    const name = spokenGauge(pull.gauge, units);
     if (!pushed) return `${name}: not known`;
     if (pushed.strain === 'broken') return `${name}: breaks`;
     return `${name}: travel ${formatTravel(pushed.travel, units)}, push ${formatForce(pushed.push, units)}`;

@@ -25,7 +25,7 @@ export function describeShort(view: View, partial: number): string {
 
 export function describe(view: View, partial: number, units: Units): string {
   const { pull } = view;
-  const string = `the ${spokenNote(pull.note)} string, ${spokenGauge(pull.gauge)}, ${formatLength(pull.speakingLength, units)} long`;
+  const string = `the ${spokenNote(pull.note)} string, ${spokenGauge(pull.gauge, units)}, ${formatLength(pull.speakingLength, units)} long`;
   const pulled = view.broken ? '' : ` and pulled by ${formatForce(pull.tension, units)}`;
   return `A comb of ${PARTIALS} even teeth, the multiples of the pitch, and beside it the partials of ${string}${pulled}, as the rungs of a ladder. ${describeShort(view, partial)}`;
 }

@@ -17,7 +17,7 @@ export const thicknesses = ({ pull, own }: View): string =>
 
 export function describe(view: View, units: Units): string {
   const { pull, own, bare } = view;
-  const string = `The ${spokenNote(pull.note)} string, ${spokenGauge(pull.gauge)}, where it leaves the saddle, enlarged.`;
+  const string = `The ${spokenNote(pull.note)} string, ${spokenGauge(pull.gauge, units)}, where it leaves the saddle, enlarged.`;
   const gone = missing(view);
   if (gone || !own) return `${string} ${gone}`;
   const wire =

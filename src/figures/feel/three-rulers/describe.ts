@@ -4,10 +4,12 @@ import {
   forceUnit,
   formatDifference,
   formatLength,
+  gaugeNumber,
   spokenNote,
   travelNumber,
   lengthUnit,
 } from '../../../instrument/format.ts';
+import { thicknessNumber, thicknessUnit } from '../../../instrument/thickness-text.ts';
 import { compared } from '../../../instrument/pair.ts';
 import type { State, Units } from '../../../instrument/schema.ts';
 import type { Compared, Sensation } from '../../../physics/index.ts';
@@ -16,8 +18,8 @@ import type { View } from './feel.ts';
 export const sensations: readonly Sensation[] = ['pull', 'push', 'travel'];
 
 /** A gauge that may be of no drawer: as it is sold, or to a tenth. */
-export const gaugeText = ({ gaugeThere, exact }: View): string =>
-  exact ? gaugeThere.toFixed(1) : String(gaugeThere);
+export const gaugeText = ({ gaugeThere, exact }: View, units: Units): string =>
+  exact ? thicknessNumber(gaugeThere, units) : gaugeNumber(gaugeThere, units);
 
 export const valueText = (sensation: Sensation, value: number, units: Units): string =>
   sensation === 'travel' ? travelNumber(value, units) : forceNumber(value, units);
@@ -47,6 +49,6 @@ export function describeShort(view: View, units: Units): string {
 export function describe(state: State, view: View): string {
   const { units, bend } = state;
   const other = compared(state).other.name || 'the second instrument';
-  const there = `${spokenNote(view.there.note)}, ${gaugeText(view)} thousandths, ${formatLength(view.there.speakingLength, units)} long`;
-  return `Two hands bend two strings to the same note, and on the second each sensation has its felt band. The ${spokenNote(view.own.note)} string of ${state.mine.name || 'your instrument'}, ${view.gauge} thousandths, ${formatLength(view.own.speakingLength, units)} long, and one on ${other}: ${there}. Bent by ${bend.rise.toFixed(0)} cents at fret ${bend.fret}. ${describeShort(view, units)}.`;
+  const there = `${spokenNote(view.there.note)}, ${gaugeText(view, units)} ${thicknessUnit(units)}, ${formatLength(view.there.speakingLength, units)} long`;
+  return `Two hands bend two strings to the same note, and on the second each sensation has its felt band. The ${spokenNote(view.own.note)} string of ${state.mine.name || 'your instrument'}, ${gaugeNumber(view.gauge, units)} ${thicknessUnit(units)}, ${formatLength(view.own.speakingLength, units)} long, and one on ${other}: ${there}. Bent by ${bend.rise.toFixed(0)} cents at fret ${bend.fret}. ${describeShort(view, units)}.`;
 }

@@ -1,6 +1,12 @@
 /** What the three handles of one string hold, where each may go, and what a move of each does to the reader's state. */
 import { bareGauge, drawerOf, nearestGauge } from '../../../instrument/drawer.ts';
-import { formatGauge, formatLength, formatNote, spokenGauge } from '../../../instrument/format.ts';
+import {
+  formatGauge,
+  formatLength,
+  formatNote,
+  gaugeNumber,
+  spokenGauge,
+} from '../../../instrument/format.ts';
 import { parseAnyLength, parseNote, type Parsed } from '../../../instrument/parse.ts';
 import { parseGauge } from '../../../instrument/parse-gauge.ts';
 import { limits } from '../../../instrument/limits.ts';
@@ -97,8 +103,8 @@ export const gaugeHand = once((state: State): Hand => {
     page: 4,
     stops,
     label: 'Gauge',
-    text: formatGauge(tried.gauge),
-    spoken: spokenGauge(tried.gauge),
+    text: formatGauge(tried.gauge, state.units),
+    spoken: spokenGauge(tried.gauge, state.units),
   };
 });
 
@@ -141,11 +147,12 @@ export function parseStringGauge(state: State, typed: string): Parsed<Gauge> {
   const at = own.gauge.gauge;
   if (gauge >= at / 2 && gauge <= at * 2) return parsed;
   const [low, high] = [Math.max(at / 2, drawerOf(family).gauges[kind][0] ?? 0), at * 2].map((g) =>
-    nearestGauge(kind, g, family),
+    gaugeNumber(nearestGauge(kind, g, family), state.units),
   );
+  const unit = state.units === 'in-lb' ? '' : '\u00a0mm';
   return {
     ok: false,
-    message: `This drawing goes from ${low} to ${high}, half to twice the string’s own gauge.`,
+    message: `This drawing goes from ${low} to ${high}${unit}, half to twice the string’s own gauge.`,
   };
 }
 

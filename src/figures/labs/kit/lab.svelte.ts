@@ -11,7 +11,7 @@ export class Lab {
   /** Which string of the instrument is in hand */
   index = $state(0);
   readonly mine = $derived.by(() => this.figure.told.mine);
-  readonly string = $derived.by(() => labString(this.mine, this.index));
+  readonly string = $derived.by(() => labString(this.mine, this.index, this.figure.units));
   /** What was read of it */
   readonly readings = $derived.by(() => this.rows.of(this.string.key));
   readonly settings = $derived.by(() => this.rows.settings);

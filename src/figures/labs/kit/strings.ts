@@ -2,7 +2,7 @@
 import { doubtsOf } from '../../../instrument/doubts.ts';
 import { formatGauge, formatNote } from '../../../instrument/format.ts';
 import { lengthOf, pullOf, type Pull } from '../../../instrument/pulls.ts';
-import type { Instrument } from '../../../instrument/schema.ts';
+import type { Instrument, Units } from '../../../instrument/schema.ts';
 import {
   axialStiffness,
   bendingStiffness,
@@ -32,7 +32,8 @@ export interface LabString {
   readonly strength: number | undefined;
 }
 
-export function labString(instrument: Instrument, index: number): LabString {
+/** What is read of a string is kept by its gauge in thousandths, whatever units it is shown in. */
+export function labString(instrument: Instrument, index: number, units: Units): LabString {
   const at = Math.min(index, instrument.strings.length - 1);
   const string = instrument.strings[at];
   if (!string) throw new RangeError('an instrument without strings; permitted: at least one');
@@ -43,9 +44,9 @@ export function labString(instrument: Instrument, index: number): LabString {
   const told = estimateString({ construction, speakingLength, frequency, doubts });
   const known = construction.kind !== 'measured';
   return {
-    key: `${instrument.name} · ${string.note} · ${formatGauge(string)}`,
-    name: `${formatNote(string.note)}, ${formatGauge(string)}`,
-    short: `${string.note} ${formatGauge(string)}`,
+    key: `${instrument.name} · ${string.note} · ${formatGauge(string, 'in-lb')}`,
+    name: `${formatNote(string.note)}, ${formatGauge(string, units)}`,
+    short: `${string.note} ${formatGauge(string, units)}`,
     pull,
     unitWeight: told.linearDensity ?? { value: pull.linearDensity, uncertainty: 0 },
     tension: told.pull ?? { value: pull.tension, uncertainty: 0 },

@@ -1,6 +1,8 @@
 /** What was heard, in words: the pitch, the gauge, the core, the pull. */
 import { drawer } from '../../../instrument/drawer.ts';
-import { formatGauge, formatNote } from '../../../instrument/format.ts';
+import { formatGauge, formatNote, gaugeNumber } from '../../../instrument/format.ts';
+import { formatThickness, thicknessNumber } from '../../../instrument/thickness-text.ts';
+import type { Units } from '../../../instrument/schema.ts';
 import type { LabString } from '../kit/strings.ts';
 import {
   cents,
@@ -10,7 +12,7 @@ import {
   type PlainString,
 } from '../../../physics/index.ts';
 import { bendingStiffnessHeard, coreHeard, gaugeHeard } from '../../../physics/heard.ts';
-import { fixed, withDoubt } from '../kit/agree.ts';
+import { withDoubt } from '../kit/agree.ts';
 
 /** m: what a rule tells of a length between nut and saddle, as a standard uncertainty */
 export const LENGTH_DOUBT = 1e-3;
@@ -50,7 +52,7 @@ export function pullHeard(tone: Tone, { pull, unitWeight }: LabString): Estimate
 }
 
 /** What the sound tells of how the string is made, one sentence each. */
-export function madeOf(tone: Tone, string: LabString): readonly string[] {
+export function madeOf(tone: Tone, string: LabString, units: Units): readonly string[] {
   const { construction, speakingLength, gauge } = string.pull;
   if (construction.kind === 'plain') {
     const plain = drawer.filter((each): each is PlainString => each.kind === 'plain');
@@ -60,7 +62,7 @@ export function madeOf(tone: Tone, string: LabString): readonly string[] {
       drawer: plain,
     });
     const names = heard.remaining.map(({ diameter }) =>
-      fixed(thousandths(diameter), 1).replace('.0', ''),
+      gaugeNumber(Number(thousandths(diameter).toFixed(1)), units),
     );
     const wire = `${withDoubt({ value: thousandths(heard.diameter), uncertainty: thousandths(heard.doubt) }, 'thousandths')} (${millimetres(heard.diameter).toFixed(3)}\u00a0mm)`;
     return [
@@ -94,7 +96,7 @@ export function madeOf(tone: Tone, string: LabString): readonly string[] {
       wrap,
     });
     said.push(
-      `The core of this ${formatGauge(gauge)} is between ${thousandths(thinnest.value).toFixed(1)} and ${thousandths(thickest.value).toFixed(1)} thousandths: the thinner one if the wrap helps as much as it can, the thicker one if it adds nothing.`,
+      `The core of this ${formatGauge(gauge, units)} is between ${thicknessNumber(thousandths(thinnest.value), units)} and ${formatThickness(thousandths(thickest.value), units)}: the thinner one if the wrap helps as much as it can, the thicker one if it adds nothing.`,
     );
   }
   return said;

@@ -4,8 +4,10 @@ import {
   formatDifference,
   formatForce,
   formatShare,
+  gaugeNumber,
   spokenNote,
 } from '../../../instrument/format.ts';
+import { formatThickness } from '../../../instrument/thickness-text.ts';
 import type { Units } from '../../../instrument/schema.ts';
 import type { WoundPull } from '../../../instrument/wound-in-hand.ts';
 import { materialNames, type MaterialId } from '../../../physics/index.ts';
@@ -14,6 +16,9 @@ import { heavier, makeOf, weighed } from './make.ts';
 /** A material's name without what stands in brackets behind it. */
 export const nameOf = (id: MaterialId): string => materialNames[id].replace(/ \(.*$/, '');
 
+/** Over the wrap, as gauges are given: whole and half thousandths, hundredths of a millimetre. */
+export const outerText = gaugeNumber;
+
 export const wrapShare = ({ construction }: Pick<WoundPull, 'construction'>): number => {
   const { wraps, whole } = weighed(construction);
   return wraps / whole;
@@ -21,7 +26,7 @@ export const wrapShare = ({ construction }: Pick<WoundPull, 'construction'>): nu
 
 export function describe(own: WoundPull, tried: WoundPull, units: Units): string {
   const { core, outer, shape } = makeOf(tried.construction);
-  const start = `A wound string cut across and along: ${shape === 'hex' ? 'hexagonal' : 'round'} core of ${core.toFixed(1)} thousandths, ${outer} over the wrap. A metre weighs ${letteredDensity(tried.linearDensity)}, ${formatDifference(heavier(tried, own))} from the string as it is, and ${formatShare(wrapShare(tried))} of that is wrap.`;
+  const start = `A wound string cut across and along: ${shape === 'hex' ? 'hexagonal' : 'round'} core of ${formatThickness(core, units)}, ${outerText(outer, units)} over the wrap. A metre weighs ${letteredDensity(tried.linearDensity)}, ${formatDifference(heavier(tried, own))} from the string as it is, and ${formatShare(wrapShare(tried))} of that is wrap.`;
   if (tried.strain === 'broken')
     return `${start} The core breaks before the string reaches ${spokenNote(tried.note)}.`;
   const share =

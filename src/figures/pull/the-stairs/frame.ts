@@ -1,4 +1,6 @@
 /** The stairs' sheet: 360 units wide, the floor where nothing pulls, the sections of the strings in a row above it. */
+import { gaugeNumber } from '../../../instrument/format.ts';
+import type { Units } from '../../../instrument/schema.ts';
 import type { Stairs, Tread } from './stairs.ts';
 
 export const frame = {
@@ -50,11 +52,12 @@ export function numbered(
   gauges: readonly number[],
   first: number,
   along: (gauge: number) => number,
+  units: Units,
 ): readonly number[] {
   const kept: number[] = gauges.includes(first) ? [first] : [];
   for (const gauge of gauges) {
     const room = (other: number): number =>
-      (String(gauge).length + String(other).length) * (WIDE / 2) + 4;
+      (gaugeNumber(gauge, units).length + gaugeNumber(other, units).length) * (WIDE / 2) + 4;
     if (kept.every((other) => Math.abs(along(gauge) - along(other)) >= room(other)))
       kept.push(gauge);
   }

@@ -1,5 +1,6 @@
 /** The vice in words. */
 import { formatLength, lengthUnit, travelNumber } from '../../../instrument/format.ts';
+import { formatThickness } from '../../../instrument/thickness-text.ts';
 import type { Units } from '../../../instrument/schema.ts';
 import { thousandths } from '../../../physics/index.ts';
 import { WEIGHT, type Droop, type Pair } from './vice.ts';
@@ -21,8 +22,8 @@ export interface Bench {
 }
 
 export function describe({ pair, plain, wound, length }: Bench, units: Units): string {
-  const gauge = thousandths(pair.wound.construction.diameter).toFixed(0);
-  return `A plain wire and a wound string, both ${gauge} thousandths thick, clamped in a vice with ${formatLength(length, units)} free and ${weightText} at each end. The plain wire droops ${downText(plain.down, units)}, the wound string ${downText(wound.down, units)}. The plain one is ${ratioText(pair.ratio)} times as stiff.`;
+  const gauge = formatThickness(thousandths(pair.wound.construction.diameter), units, 0);
+  return `A plain wire and a wound string, both ${gauge} thick, clamped in a vice with ${formatLength(length, units)} free and ${weightText} at each end. The plain wire droops ${downText(plain.down, units)}, the wound string ${downText(wound.down, units)}. The plain one is ${ratioText(pair.ratio)} times as stiff.`;
 }
 
 export const describeShort = ({ plain, wound, length }: Bench, units: Units): string =>

@@ -8,7 +8,7 @@ const size = (factor: number): string => factor.toFixed(3);
 
 export function describe(state: State): string {
   const { tried } = triedOf(state);
-  const string = `A string of ${spokenGauge(tried.gauge)}, ${formatLength(tried.speakingLength, state.units)} from nut to saddle, tuned to ${spokenNote(tried.note)}`;
+  const string = `A string of ${spokenGauge(tried.gauge, state.units)}, ${formatLength(tried.speakingLength, state.units)} from nut to saddle, tuned to ${spokenNote(tried.note)}`;
   return tried.strain === 'broken'
     ? `${string}: it breaks before it reaches the note.`
     : `${string}. The weight that brings it there pulls ${formatForce(tried.tension, state.units)}.`;
