@@ -73,7 +73,7 @@ const chunks = [
   // The four kinds of exercise: a chapter has three of them at the least.
   {
     name: 'exercises',
-    test: /src\/exercises\/(Verdict|Choices|Numeric|Choose|Order|FindMistake|say|attempt|judge|read-answer|offset|order|shuffle|load)/,
+    test: /src\/exercises\/(Verdict|Choices|Numeric|Choose|Order|FindMistake|say|attempt|judge|offset|order|shuffle|load)/,
     minShareCount: 2,
     priority: 1,
   },
