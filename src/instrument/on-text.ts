@@ -1,9 +1,8 @@
 /** What is on an instrument now, typed as one line from the highest string: "10 13 17 26w 36w 46w", a ? where nobody knows. */
 import { formatGauge } from './format.ts';
 import { limits } from './limits.ts';
-import { parseAnyLength, parseNote, readNumber, type Parsed } from './parse.ts';
+import { parseAnyLength, parseNote, readNumber, thousandthsOf, type Parsed } from './parse.ts';
 import { parseGauge } from './parse-gauge.ts';
-import { thousandthsOf } from './thickness.ts';
 import type { Gauge, Kind, OnNow, Target, Units } from './schema.ts';
 import { setsOf } from './sets.ts';
 import { isSoft } from './family-names.ts';

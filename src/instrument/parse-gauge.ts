@@ -2,9 +2,8 @@
 import { thousandths } from '../physics/index.ts';
 import { nearestGauge } from './drawer.ts';
 import type { Family } from './family-names.ts';
-import { bad, entryOf, good, readNumber, type Parsed } from './parse.ts';
+import { bad, entryOf, good, readNumber, thousandthsOf, type Parsed } from './parse.ts';
 import type { Gauge } from './schema.ts';
-import { thousandthsOf } from './thickness.ts';
 import { typicalRange } from './typical.ts';
 
 /** A gauge of a family's strings, in its drawer or between: "10", ".010", "0.25" (mm), "9.5", "46w", "46 wound". `kind` serves when the text does not say. */

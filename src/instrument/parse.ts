@@ -8,6 +8,7 @@ import {
   fromPoundsPerInch,
   noteName,
   noteNumber,
+  thousandths,
 } from '../physics/index.ts';
 import { densityNumber, densityUnit, formatLength } from './format.ts';
 import { limits } from './limits.ts';
@@ -104,6 +105,15 @@ const densityUnits: Readonly<Record<string, (n: number) => number>> = {
   'g/m': fromGramsPerMetre,
   'kg/m': (n) => n,
 };
+
+/** Bare numbers tell their unit by their size: no string is thicker than 0.15 in, nor thinner than 5 thousandths. */
+export const isMetric = (bare: number): boolean => bare >= 0.15 && bare < 5;
+
+/** A thickness in thousandths of an inch; without a unit in them, in mm or in inches. */
+export function thousandthsOf(value: number, unit: string): number {
+  if (unit === 'mm' || (unit === '' && isMetric(value))) return thousandths(value / 1000);
+  return unit === '' && value >= 5 ? value : value * 1000;
+}
 
 /** Length in m; a bare number is in the reader's unit. No range is applied. */
 export function parseAnyLength(text: string, units: Units): Parsed<number> {
