@@ -1,9 +1,11 @@
 /** A device that keeps nothing, has no room left, or kept rubbish: every page works, and says so quietly. */
+import { readFileSync } from 'node:fs';
 import type { Page } from 'playwright-core';
 import { describe, expect, inject, test } from 'vitest';
 
 import { browser } from './browser.ts';
 import { desktop, open, pressKey, scrollThrough, sliderValue } from './kit.ts';
+import { type } from './one-figure.ts';
 
 // Each runs in the page before its own scripts.
 const blocked = (): void => {
@@ -92,3 +94,88 @@ describe.each([
     await close();
   });
 });
+
+// The same of the book's database.
+const noDatabase = (): void => {
+  const refuse = () => {
+    throw new DOMException('blocked', 'SecurityError');
+  };
+  Object.defineProperty(window, 'localStorage', { get: refuse });
+  IDBFactory.prototype.open = refuse;
+};
+const fullDatabase = (): void => {
+  IDBObjectStore.prototype.put = () => {
+    throw new DOMException('full', 'QuotaExceededError');
+  };
+};
+const spoiltDatabase = (): void => {
+  const asked = indexedDB.open('speaking-length.book', 1);
+  asked.onupgradeneeded = () => asked.result.createObjectStore('records', { keyPath: 'id' });
+  asked.onsuccess = () => {
+    const shelf = asked.result.transaction('records', 'readwrite').objectStore('records');
+    shelf.put({ id: 'rubbish', kind: 'job', name: 7 });
+    shelf.transaction.oncomplete = () => asked.result.close();
+  };
+};
+
+/** What the file holds that a press gives. */
+async function fileOf(page: Page): Promise<string> {
+  const coming = page.waitForEvent('download');
+  await page.getByRole('button', { name: 'Save the book as a file' }).click();
+  return readFileSync(await (await coming).path(), 'utf8');
+}
+
+test.each([
+  ['blocked', noDatabase, 'keeps nothing for this site'],
+  ['full', fullDatabase, 'no room left'],
+  ['spoilt', spoiltDatabase, ''],
+])(
+  'a book that is %s: card and drawer say so, lose nothing that is typed, and offer it as a file',
+  async (kind, before, sentence) => {
+    const { page, problems, close } = await visit('bench/', before);
+    const told = () => page.getByRole('alert').filter({ hasText: 'save the book as a file' });
+    await scrollThrough(page);
+    await page.getByRole('button', { name: 'Keep as a job' }).click();
+    const note = page
+      .getByRole('article', { name: 'Job card' })
+      .getByLabel('Note', { exact: true });
+    await note.fill('Buzzes at the ninth.');
+    if (sentence) {
+      await expect.poll(() => told().innerText()).toContain(sentence);
+      expect(await fileOf(page)).toContain('Buzzes at the ninth.');
+    }
+    await note.press('End');
+    await note.pressSequentially(' Dry.');
+    expect(await note.inputValue()).toBe('Buzzes at the ninth. Dry.');
+
+    await page.goto(`${inject('origin')}drawer/`);
+    await page.getByRole('button', { name: 'Open the drawer' }).click();
+    await page.getByRole('button', { name: 'Add a string' }).click();
+    const packet = page.getByRole('region', { name: 'A new string' });
+    await type(packet.getByLabel('Gauge'), '21');
+    await packet.getByRole('button', { name: /^Put the/ }).click();
+    await expect.poll(() => page.locator('.tray .string').count()).toBe(1);
+    if (sentence) {
+      await expect.poll(() => told().innerText()).toContain(sentence);
+      expect(JSON.parse(await fileOf(page))).toMatchObject({
+        records: expect.arrayContaining([
+          expect.objectContaining({ string: expect.objectContaining({ gauge: 21 }) }),
+        ]),
+      });
+    }
+
+    // What a full one refused goes from page to page, and what can't be read stays in the file.
+    if (kind !== 'blocked') {
+      await page.goto(`${inject('origin')}book/`);
+      await page.getByRole('button', { name: 'Open the book' }).click();
+      await expect.poll(() => page.locator('.board > li').count()).toBe(1);
+      const file = await fileOf(page);
+      expect(file).toContain('Buzzes at the ninth. Dry.');
+      expect(file.includes('rubbish')).toBe(kind === 'spoilt');
+      if (kind === 'spoilt')
+        expect(await page.locator('main').innerText()).toContain('One entry can’t be read');
+    }
+    expect(problems.filter((each) => !each.startsWith('failed: '))).toEqual([]);
+    await close();
+  },
+);

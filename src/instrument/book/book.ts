@@ -4,7 +4,7 @@
  */
 import { canonical, saysTheSame } from './merge.ts';
 import { wrongWith, type BookRecord } from './schema.ts';
-import { memoryShelf, newId, type Change, type Shelf } from './shelf.ts';
+import { newId, noShelf, type Change, type Shelf } from './shelf.ts';
 
 export type Trouble = 'blocked' | 'full';
 
@@ -46,7 +46,7 @@ export class Book {
       await book.reload();
       return book;
     } catch {
-      const book = new Book(memoryShelf(), undefined);
+      const book = new Book(noShelf, undefined);
       book.trouble = 'blocked';
       return book;
     }
@@ -201,7 +201,8 @@ export class Book {
       if (this.trouble === 'full') this.trouble = undefined;
       this.#channel?.postMessage(written.map((r) => r.id));
     } catch {
-      this.trouble = 'full';
+      // What a blocked shelf refuses goes on waiting too, so that the next page may take it up.
+      this.trouble ??= 'full';
     }
     this.#sent = [];
     this.#tell();

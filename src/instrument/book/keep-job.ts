@@ -12,7 +12,7 @@ import { isJob, type JobRecord } from './schema.ts';
 
 const trouble = (book: Book): string | undefined =>
   book.trouble &&
-  'This browser has no room to keep your jobs, or doesn’t allow it. Open your book, at the foot of the page, and save it as a file.';
+  'This browser has no room to keep your jobs, or doesn’t allow it. Save the book as a file: the button is on the job’s card.';
 
 /** What a link carries of a job, for the state that it was sent with. */
 export const sharedJob = (tail: string, state: State): SharedJob =>

@@ -20,7 +20,7 @@ export async function keepOwn(id: string, instrument: Instrument): Promise<strin
   }
   return (
     book.trouble &&
-    'This browser has no room to keep your instruments, or doesn’t allow it. Open your book, at the foot of the page, and save it as a file.'
+    'This browser has no room to keep your instruments, or doesn’t allow it. This page’s address holds the one that you see: copy it. Or open your book, at the foot of the page, and save it as a file.'
   );
 }
 

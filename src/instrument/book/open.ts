@@ -23,17 +23,25 @@ export function openBook(): Promise<Book> {
 /** The name under which the device remembers what a page had not put on the shelf when it was left */
 const LEFT = 'book-left';
 
+/** What this page has taken up of it, as text: it is on the shelf since, or waits with what was changed here. */
+let taken: ReadonlySet<string> = new Set();
+
+const textOf = (change: Change): string => JSON.stringify(change);
+
 function leaveBehind({ waiting }: Book): void {
   if (waiting.length === 0) return;
-  const texts = [...readLeft(recall(LEFT)), ...waiting].map((change) => JSON.stringify(change));
-  // What a full shelf refused page after page is left once.
+  const others = readLeft(recall(LEFT)).map(textOf);
+  const texts = [...others.filter((text) => !taken.has(text)), ...waiting.map(textOf)];
+  // A page that comes back from the browser's memory and is left again has left the same already.
   remember(LEFT, `[${[...new Set(texts)].join()}]`);
 }
 
 async function takeUpLeft(opened: Book): Promise<void> {
   const lying = recall(LEFT);
   if (lying === undefined) return;
-  const isTaken = await opened.takeUp(readLeft(lying));
+  const left = readLeft(lying);
+  const isTaken = await opened.takeUp(left);
+  taken = new Set(left.map(textOf));
   // Another page may have left more meanwhile: to take the same up twice changes nothing.
   if (isTaken && recall(LEFT) === lying) forget(LEFT);
 }

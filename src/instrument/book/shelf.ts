@@ -1,4 +1,4 @@
-/** Where the records lie: in the browser's database, or, where that is blocked, in this page's memory alone. */
+/** Where the records lie: in the browser's database, or, where that is blocked, nowhere but in this page's memory. */
 import { openDB, type IDBPDatabase } from 'idb';
 
 import { merge } from './merge.ts';
@@ -80,16 +80,9 @@ export async function databaseShelf(name: string = DATABASE): Promise<Shelf> {
   return new DatabaseShelf(db);
 }
 
-export function memoryShelf(): Shelf {
-  const lying = new Map<string, BookRecord>();
-  return {
-    all: async () => [...lying.values()],
-    put: async (changes) =>
-      changes.flatMap((change) => {
-        const records = settled(change, lying.get(change.next.id));
-        for (const record of records) lying.set(record.id, record);
-        return records;
-      }),
-    close: () => undefined,
-  };
-}
+/** Where the browser refuses a database: nothing lies there, and nothing can be put there. */
+export const noShelf: Shelf = {
+  all: async () => [],
+  put: () => Promise.reject(new Error('there is no database')),
+  close: () => undefined,
+};

@@ -6,7 +6,7 @@ import { Book, type Channel } from '../../../src/instrument/book/book.ts';
 import { readBook, writeBook } from '../../../src/instrument/book/file.ts';
 import { find } from '../../../src/instrument/book/find.ts';
 import { isInstrument, nameOf, type BookRecord } from '../../../src/instrument/book/schema.ts';
-import { databaseShelf, memoryShelf, type Shelf } from '../../../src/instrument/book/shelf.ts';
+import { databaseShelf, type Shelf } from '../../../src/instrument/book/shelf.ts';
 import { readInstrument } from '../../../src/instrument/schema.ts';
 import { dunlin } from './any-record.ts';
 
@@ -206,20 +206,28 @@ describe('two windows', () => {
   });
 });
 
+/** One database under two books; the first to be closed leaves it open. */
+const shared = (under: Shelf): Shelf => ({
+  all: () => under.all(),
+  put: (changes) => under.put(changes),
+  close: () => undefined,
+});
+
 describe('a shelf that fails', () => {
   it('by being blocked leaves a book for this page, and says so', async () => {
     const book = await openBook(undefined, () => Promise.reject(new Error('blocked')));
     const id = await book.add(instrument('Dunlin'));
     await book.change(id, { note: 'kept here' });
+    await book.reload();
     expect(book.trouble).toBe('blocked');
     expect(fieldOf(book, id, 'note')).toBe('kept here');
   });
 
   it('by being full keeps the changes, says so, and writes them once there is room', async () => {
     let full = true;
-    const under = memoryShelf();
+    const under = await databaseShelf(name);
     const narrow: Shelf = {
-      ...under,
+      ...shared(under),
       put: (changes) =>
         full ? Promise.reject(new DOMException('full', 'QuotaExceededError')) : under.put(changes),
     };
@@ -239,15 +247,15 @@ describe('a shelf that fails', () => {
 describe('a shelf that is full', () => {
   it('keeps what waits here, whatever another window puts in its place meanwhile', async () => {
     let full = false;
-    const under = memoryShelf();
+    const under = await databaseShelf(name);
     const narrow: Shelf = {
-      ...under,
+      ...shared(under),
       put: (changes) =>
         full ? Promise.reject(new DOMException('full', 'QuotaExceededError')) : under.put(changes),
     };
     const book = await openBook(undefined, async () => narrow);
     const id = await book.add(job('Ticket 9', { note: 'dry' }));
-    const other = await openBook(undefined, async () => ({ ...under, close: () => undefined }));
+    const other = await openBook(undefined, async () => shared(under));
     full = true;
     await book.change(id, { note: 'dry, cracked' });
     await other.change(id, { reference: 'shelf 4' });

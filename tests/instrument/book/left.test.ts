@@ -115,6 +115,30 @@ describe('a page that is left too soon', () => {
 });
 
 describe('what was left', () => {
+  it('goes from page to page where there is no database, and onto the shelf once there is one', async () => {
+    const none = () =>
+      vi.spyOn(indexedDB, 'open').mockImplementation(() => {
+        throw new DOMException('blocked', 'SecurityError');
+      });
+    none();
+    const book = await page();
+    await book.add(instrument, 'x');
+    await book.change('x', { note: 'Buzzes' });
+    expect(book.trouble).toBe('blocked');
+    leave(book, false);
+    const next = await page();
+    expect(next.trouble).toBe('blocked');
+    expect(fieldsOf(next, 'x')).toMatchObject({ name: 'Dunlin', note: 'Buzzes' });
+    await next.change('x', { note: 'Buzzes at nine' });
+    leave(next, false);
+    vi.restoreAllMocks();
+    const free = await page();
+    expect(free.trouble).toBeUndefined();
+    expect(free.all).toHaveLength(1);
+    expect(fieldsOf(free, 'x')).toMatchObject({ name: 'Dunlin', note: 'Buzzes at nine' });
+    expect(device().has(LEFT)).toBe(false);
+  });
+
   it('stays, once, for as long as the shelf is full', async () => {
     const book = await page();
     void book.add(instrument, 'x');
