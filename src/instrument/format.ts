@@ -5,7 +5,6 @@ import {
   kilogramsForce,
   millimetres,
   poundsForce,
-  type Felt,
 } from '../physics/index.ts';
 import type { Gauge, Units } from './schema.ts';
 
@@ -28,9 +27,6 @@ export const forceUnit = (units: Units): string =>
 /** Unit weight is written in grams a metre for every reader; pounds an inch can be typed, and are in the reference. */
 export const densityUnit = (): string => 'g/m';
 
-const millimetresOf = (thousandths: number, digits: number): string =>
-  ((thousandths * 25.4) / 1000).toFixed(digits);
-
 // 24.75 in is 628.65 mm however it was worked out: the last bits must not choose the digit.
 const tenths = (value: number): string => (value + 1e-9).toFixed(1);
 
@@ -40,12 +36,6 @@ export const lengthNumber = (metres: number, units: Units): string =>
 
 export const formatLength = (metres: number, units: Units): string =>
   lengthNumber(metres, units) + GAP + lengthUnit(units);
-
-/** Both units, the reader's first: a scale length is named in inches and measured in millimetres. */
-export const formatLengthBoth = (metres: number, units: Units): string => {
-  const other = units === 'in-lb' ? 'mm-N' : 'in-lb';
-  return `${formatLength(metres, units)} · ${formatLength(metres, other)}`;
-};
 
 /** How far a finger moves, without its unit: hundredths of an inch, tenths of a millimetre. */
 export const travelNumber = (metres: number, units: Units): string =>
@@ -106,15 +96,11 @@ export const spokenNote = (note: string): string =>
 
 /** A gauge without its kind, of thousandths of an inch: 10, 9.5; for metric readers in mm: 0.25, 0.24. */
 export const gaugeNumber = (thousandths: number, units: Units): string =>
-  units === 'in-lb' ? String(thousandths) : millimetresOf(thousandths, 2);
+  units === 'in-lb' ? String(thousandths) : ((thousandths * 25.4) / 1000).toFixed(2);
 
 /** The trade's short way: 10, 9.5, 46 w; for metric readers in mm: 0.25, 1.17 w. */
 export const formatGauge = ({ kind, gauge }: Gauge, units: Units): string =>
   `${gaugeNumber(gauge, units)}${kind === 'wound' ? `${GAP}w` : ''}`;
 
 export const spokenGauge = ({ kind, gauge }: Gauge, units: Units): string =>
-  `${units === 'in-lb' ? `${gauge} thousandths` : `${gaugeNumber(gauge, units)} mm`}, ${kind}`;
-
-/** What a state of the felt band says as long as only the pull is judged; `line` is the band's inner one, relative. */
-export const feltWords = (state: Felt, line: number): string =>
-  state === 'you’d be guessing' ? `pull within ${Number((100 * line).toFixed(1))}\u00a0%` : state;
+  `${gaugeNumber(gauge, units)} ${units === 'in-lb' ? 'thousandths' : 'mm'}, ${kind}`;

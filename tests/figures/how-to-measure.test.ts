@@ -1,5 +1,6 @@
-import { describe, expect, it } from 'vitest';
+import { describe, expect, it, test } from 'vitest';
 
+import { bothLengths } from '../../src/figures/pull/how-to-measure/both-lengths.ts';
 import { dataHead, dataRows } from '../../src/figures/pull/how-to-measure/data.ts';
 import {
   parseHalf,
@@ -28,6 +29,11 @@ describe('readingOf', () => {
     expect(readingOf(fromMillimetres(324))).toMatchObject({ within: true });
     expect(readingOf(fromMillimetres(322))).toMatchObject({ within: false });
   });
+});
+
+test('a length comes in both units, the reader’s first', () => {
+  expect(bothLengths(fromInches(25.5), 'in-lb')).toBe('25.5\u00a0in · 647.7\u00a0mm');
+  expect(bothLengths(fromInches(25.5), 'mm-kg')).toBe('647.7\u00a0mm · 25.5\u00a0in');
 });
 
 describe('parseHalf', () => {

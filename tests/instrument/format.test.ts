@@ -17,12 +17,6 @@ describe('lengths', () => {
     expect(format.formatLength(0.648, 'mm-kg')).toBe(`648.0${GAP}mm`);
     expect(format.formatLength(-1e-9, 'in-lb')).toBe(`0${GAP}in`);
   });
-
-  it('come in both units, the reader’s first', () => {
-    const metres = fromInches(25.5);
-    expect(format.formatLengthBoth(metres, 'in-lb')).toBe(`25.5${GAP}in · 647.7${GAP}mm`);
-    expect(format.formatLengthBoth(metres, 'mm-kg')).toBe(`647.7${GAP}mm · 25.5${GAP}in`);
-  });
 });
 
 describe('pulls', () => {

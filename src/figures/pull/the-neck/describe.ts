@@ -1,6 +1,5 @@
 /** The neck in words: whole for its text alternative, and what changed for the end of a drag. */
 import {
-  feltWords,
   formatDifference,
   formatForce,
   formatLength,
@@ -11,6 +10,7 @@ import { hand } from '../../../instrument/hand.svelte.ts';
 import { pullsOf } from '../../../instrument/pulls.ts';
 import type { Instrument, Units } from '../../../instrument/schema.ts';
 import { isSame, laidOn, totalText } from '../../kit/scale-length/laid.ts';
+import { feltWords } from './felt-words.ts';
 
 const nameOf = ({ name }: Instrument): string => name || 'your instrument';
 

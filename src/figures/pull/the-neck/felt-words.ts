@@ -1,0 +1,5 @@
+import type { Felt } from '../../../physics/index.ts';
+
+/** What a state of the felt band says as long as only the pull is judged; `line` is the band's inner one, relative. */
+export const feltWords = (state: Felt, line: number): string =>
+  state === 'you’d be guessing' ? `pull within ${Number((100 * line).toFixed(1))}\u00a0%` : state;
