@@ -18,6 +18,14 @@ async function across(page: Page, word: string): Promise<{ handle: number; word:
   return { handle: await middle(saddle(page)), word: await middle(written) };
 }
 
+/** Runs in the page: whether an element is drawn the other way round, counting all that it stands in. */
+function isTurned(element: Element): boolean {
+  let turns = 1;
+  for (let each: Element | null = element; each; each = each.parentElement)
+    turns *= getComputedStyle(each).scale.startsWith('-1') ? -1 : 1;
+  return turns < 0;
+}
+
 test('a link turns a neck over for a left hand, mouse and keys with it, and another page remembers', async () => {
   const url = `${inject('origin')}course/speaking-length/`;
   const visit = await open(browser, url, { viewport: desktop });
@@ -39,6 +47,8 @@ test('a link turns a neck over for a left hand, mouse and keys with it, and anot
     await written.evaluate((text: Element) => (text as SVGTextElement).getScreenCTM()?.a),
   ).toBeGreaterThan(0);
   expect(await stage(page).locator('svg').first().getAttribute('aria-label')).toBe(summary);
+  // The row that is pressed is marked before its nut: turned back like letters, the mark would stand among the verdicts.
+  expect(await page.locator('#the-neck .row[aria-pressed="true"]:visible').evaluate(isTurned)).toBe(true);
 
   const { now: before } = await sliderValue(saddle(page));
   await dragWithMouse(saddle(page), { x: -21 });
