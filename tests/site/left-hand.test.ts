@@ -48,7 +48,9 @@ test('a link turns a neck over for a left hand, mouse and keys with it, and anot
   ).toBeGreaterThan(0);
   expect(await stage(page).locator('svg').first().getAttribute('aria-label')).toBe(summary);
   // The row that is pressed is marked before its nut: turned back like letters, the mark would stand among the verdicts.
-  expect(await page.locator('#the-neck .row[aria-pressed="true"]:visible').evaluate(isTurned)).toBe(true);
+  expect(await page.locator('#the-neck .row[aria-pressed="true"]:visible').evaluate(isTurned)).toBe(
+    true,
+  );
 
   const { now: before } = await sliderValue(saddle(page));
   await dragWithMouse(saddle(page), { x: -21 });
