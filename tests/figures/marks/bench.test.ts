@@ -280,9 +280,10 @@ test('the sheet’s head and columns are in the reader’s units', () => {
   expect(heads).toContain('Pull, N');
   expect(heads).toContain('Travel, mm');
   const { treble, bass } = bench('avocet').other.scale;
-  const facts = all(drawnWith(state, SheetTop, { rows: '' }).root, (e) => e.tagName === 'dd').map(
-    (e) => textOf(e).trim(),
-  );
+  const facts = all(
+    drawnWith(state, SheetTop, { rows: '', after: '' }).root,
+    (e) => e.tagName === 'dd',
+  ).map((e) => textOf(e).trim());
   expect(facts).toContain(`${formatLength(treble, 'mm-N')} to ${formatLength(bass, 'mm-N')}`);
   expect(facts).toContain('Avocet, 647.7\u00a0mm');
 });
