@@ -1,5 +1,7 @@
 /** A multi-scale board for the reader's set: the lengths of its two sides, the fret that stands square, and what each string pulls on it. */
 import { fan, fretPosition, fromMillimetres, stringScale, type Fan } from '../physics/index.ts';
+import { breadthOf } from './breadth.ts';
+import { acrossOf, coursesOf } from './courses.ts';
 import { limits } from './limits.ts';
 import { once } from './once.ts';
 import { lengthOf, pullOf, type Pull } from './pulls.ts';
@@ -65,12 +67,12 @@ export function offsets({ treble, bass, square }: Board): {
 }
 
 export interface Spacing {
-  /** m from string to string at the nut and at the saddle */
+  /** m from string to string, or from course to course, at the nut and at the saddle */
   readonly nut: number;
   readonly saddle: number;
 }
 
-/** Usual spacings, by what the strings are (common practice, no source): thick ones, nylon, pairs, and all others. */
+/** Usual spacings, by what the strings are (common practice, no source): thick ones, many, nylon, and all others. */
 export function spacingOf({ strings }: Pick<Instrument, 'strings'>): Spacing {
   const thickest = Math.max(...strings.map(({ gauge }) => gauge));
   const mm = (nut: number, saddle: number): Spacing => ({
@@ -78,7 +80,7 @@ export function spacingOf({ strings }: Pick<Instrument, 'strings'>): Spacing {
     saddle: fromMillimetres(saddle),
   });
   if (thickest >= 100) return mm(10, 19);
-  if (strings.length > 9) return mm(3.4, 4.8);
+  if (coursesOf(strings).length > 9) return mm(3.4, 4.8);
   if (strings.some(({ family }) => family?.startsWith('classical'))) return mm(8.6, 11.6);
   return mm(7.1, 10.4);
 }
@@ -92,7 +94,10 @@ export interface Plan extends Fan {
 export function planFor(mine: Instrument, board: Board, frets: number): Plan {
   const count = mine.strings.length;
   const { nut, saddle } = spacingOf(mine);
-  const across = (spacing: number, i: number): number => spacing * (i - (count - 1) / 2);
+  const breadth = breadthOf(mine.strings);
+  const places = acrossOf(mine.strings);
+  const across = (spacing: number, i: number): number =>
+    count === 1 ? 0 : spacing * breadth * ((places[i] ?? 0.5) - 0.5);
   const strings = mine.strings.map((_, i) => ({
     speakingLength: stringScale({ treble: board.treble, bass: board.bass, index: i, count }),
     nutAcross: across(nut, i),
@@ -100,7 +105,7 @@ export function planFor(mine: Instrument, board: Board, frets: number): Plan {
   }));
   return {
     ...fan({ strings, squareFret: board.square, frets }),
-    width: { nut: nut * (count - 1), saddle: saddle * (count - 1) },
+    width: { nut: nut * breadth, saddle: saddle * breadth },
   };
 }
 

@@ -97,8 +97,8 @@ describe.each(inHand)('%s, string %d', (id, string) => {
     expect(((fret?.x ?? NaN) - nut) / (saddle - nut)).toBeCloseTo(share, 3);
     expect(finger?.x).toBe(fret?.x);
     expect(sheet.texts).toContain('fret 7');
-    // Where the rail has room for them, both parts of the string are lettered by the treble side’s frets.
-    const at = state.mine.scale.treble * share;
+    // Where the rail has room for them, both parts of the string are lettered, each as long as it is drawn.
+    const at = own.speakingLength * share;
     const parts = [formatLength(at, 'mm-N'), formatLength(own.speakingLength - at, 'mm-N')];
     const lettered = sheet
       .of('text.rail')

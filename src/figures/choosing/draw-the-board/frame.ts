@@ -4,6 +4,7 @@
  */
 import { shareOf, spacingOf, type Board, type Plan } from '../../../instrument/board.ts';
 import { limits } from '../../../instrument/limits.ts';
+import { shareFrom } from '../../../instrument/pulls.ts';
 import type { Instrument } from '../../../instrument/schema.ts';
 
 export const FRETS = 22;
@@ -139,13 +140,13 @@ export function outline(frame: Frame, plan: Plan): string {
   return `M${text(a)}L${text(on(c))}L${text(on(d))}L${text(b)}Z`;
 }
 
-/** One string from a little behind its nut over the saddle to its weight. */
-export function stringPath(frame: Frame, plan: Plan, index: number): string {
+/** One string from a little behind its nut, or from a nut of its own, over the saddle to its weight. */
+export function stringPath(frame: Frame, plan: Plan, index: number, from = 0): string {
   const start = squareAlong(plan);
   const nut = plan.lines[0]?.points[index] ?? { x: 0, y: 0 };
   const saddle = plan.saddle.points[index] ?? { x: 0, y: 0 };
   const slope = (saddle.y - nut.y) / Math.max(1e-6, saddle.x - nut.x);
-  const behind = 10 / frame.along;
+  const behind = from ? (1 - shareFrom(from)) * (nut.x - saddle.x) : 10 / frame.along;
   const tail = tailOf(frame, index, plan.saddle.points.length);
   return `M${text(spot(frame, start + nut.x - behind, nut.y - behind * slope))}L${text(spot(frame, start + saddle.x, saddle.y))}L${text(tail)}`;
 }

@@ -1,4 +1,6 @@
 /** The bend's sheet: the neck from above, much larger across than along, so that a millimetre of travel can be seen. */
+import { breadthOf } from '../../../instrument/breadth.ts';
+import { acrossOf } from '../../../instrument/courses.ts';
 import { neckOf, type Neck } from '../../kit/neck.ts';
 import type { Instrument } from '../../../instrument/schema.ts';
 import { EDGE, stringsApart } from '../../kit/bend/bent.ts';
@@ -72,9 +74,11 @@ export function frameOf(instrument: Instrument, ghost: number, plan: Plan): Fram
   const from = Math.min(...neck.strings.map((s) => s.nut));
   const to = Math.max(...neck.strings.map((s) => Math.max(s.saddle, s.nut + ghost)));
   const perMetre = (plan.right - plan.left) / (to - from);
-  const apart = stringsApart(instrument);
+  const { strings } = instrument;
+  const breadth = breadthOf(strings) * stringsApart(instrument);
+  const across = acrossOf(strings);
   const high = plan.top + EDGE * plan.across;
-  const bottom = plan.top + (2 * EDGE + apart * (instrument.strings.length - 1)) * plan.across;
+  const bottom = plan.top + (2 * EDGE + breadth) * plan.across;
   const rail = bottom + 48;
   const ruler = rail + 62;
   const words = ruler + (plan.name === 'wide' ? 76 : 58);
@@ -88,6 +92,7 @@ export function frameOf(instrument: Instrument, ghost: number, plan: Plan): Fram
     words,
     height: words + 2 * 21 + 6,
     x: (metres) => plan.left + (metres - from) * perMetre,
-    y: (index, travel = 0) => high + (index * apart + travel) * plan.across,
+    y: (index, travel = 0) =>
+      high + ((strings.length > 1 ? (across[index] ?? 0) * breadth : 0) + travel) * plan.across,
   };
 }

@@ -1,4 +1,6 @@
 /** The string in hand pushed aside at a fret, and the same bend on the instrument that is compared with it. */
+import { breadthOf } from '../../../instrument/breadth.ts';
+import { acrossOf, coursesOf } from '../../../instrument/courses.ts';
 import { once } from '../../../instrument/once.ts';
 import { limits } from '../../../instrument/limits.ts';
 import { comparedPlan } from '../../../instrument/pair.ts';
@@ -8,16 +10,17 @@ import { pushedBy, pushedTo, type Pushed } from '../../../instrument/pushed.ts';
 import type { Instrument, State } from '../../../instrument/schema.ts';
 import { triedOf } from '../../trial.ts';
 
-// Common practice: strings stand some 9 mm apart at the middle of a guitar's neck, some 16 on a bass; two make a course on twelve.
-const APART = { guitar: 0.009, bass: 0.016, course: 0.0045 } as const;
+// Common practice: strings, or courses of them, stand some 9 mm apart at the middle of a guitar's neck, some 16 on a bass; more
+// strings than eight that are in no courses stand half as far.
+const APART = { guitar: 0.009, bass: 0.016, many: 0.0045 } as const;
 const BASS_FROM = 0.76;
 const MOST_SINGLE = 8;
 /** m, from an outer string to the edge of the board */
 export const EDGE = 0.004;
 
-/** From string to string at the middle of the neck, m. */
+/** From string to string, or from course to course, at the middle of the neck, m. */
 export function stringsApart({ scale, strings }: Instrument): number {
-  if (strings.length > MOST_SINGLE) return APART.course;
+  if (coursesOf(strings).length > MOST_SINGLE) return APART.many;
   return scale.treble >= BASS_FROM ? APART.bass : APART.guitar;
 }
 
@@ -26,9 +29,10 @@ export const wayOf = (index: number, count: number): 1 | -1 => (index < count / 
 
 /** How far a finger can push the string before the board ends, m. */
 export function roomOf(instrument: Instrument, index: number): number {
-  const count = instrument.strings.length;
-  const beyond = wayOf(index, count) === 1 ? count - 1 - index : index;
-  return beyond * stringsApart(instrument) + EDGE;
+  const { strings } = instrument;
+  const across = acrossOf(strings)[index] ?? 0;
+  const beyond = wayOf(index, strings.length) === 1 ? 1 - across : across;
+  return (strings.length > 1 ? beyond * breadthOf(strings) * stringsApart(instrument) : 0) + EDGE;
 }
 
 /** The plan does not follow a bend, so it is worked out once for the two instruments. */

@@ -1,4 +1,5 @@
 /** The sheet that both necks lie on: lengths in metres along it, shares of its width for the eye. */
+import { acrossOf, type Placed } from '../../../instrument/courses.ts';
 import { neckOf } from '../neck.ts';
 import { acrossAt, drawnThickness } from '../strings.ts';
 import { limits } from '../../../instrument/limits.ts';
@@ -21,16 +22,15 @@ export const rows = {
 /** The outer strings' distance from the edge of the board. */
 export const INSET = 9;
 
-/** From string to string. */
-export const roomFor = (count: number): number => (rows.neck - 2 * INSET) / Math.max(1, count - 1);
-
-/** Where a string lies across its neck. */
-export const stringAt = (index: number, count: number): number =>
-  acrossAt(count === 1 ? 0 : index / (count - 1), INSET, rows.neck - INSET);
+/** Where each string lies across its neck. */
+export const placesOf = (strings: readonly Placed[]): readonly number[] =>
+  acrossOf(strings).map((across) => acrossAt(across, INSET, rows.neck - INSET));
 
 /** As thick as in every drawing, but never touching its neighbour. */
-export const stringThickness = (gauge: number, count: number): number =>
-  Math.min(roomFor(count) * 0.62, drawnThickness(gauge));
+export function stringThickness(gauge: number, places: readonly number[]): number {
+  const gaps = places.slice(1).map((y, i) => y - (places[i] ?? 0));
+  return Math.min(0.62 * Math.min(rows.neck, ...gaps), drawnThickness(gauge));
+}
 
 // A few sizes of sheet, so that the drawing keeps its scale while a saddle is moved about.
 const SIZES: readonly number[] = [22, 32, 40, 45].map(fromInches);

@@ -10,8 +10,9 @@ export const top = frame.weights + 14;
 
 /** Place across of a string, counted from 0 at the highest, and how wide its weight may be. */
 export function spotOf(index: number, count: number) {
-  const x = acrossAt(count === 1 ? 0 : index / (count - 1), frame.high, frame.low);
-  const room = (frame.high - frame.low) / Math.max(1, count - 1);
+  const last = Math.max(1, count - 1);
+  const x = acrossAt(count > 1 ? index / last : 0.5, frame.high, frame.low);
+  const room = (frame.high - frame.low) / last;
   return { x, width: Math.min(34, room - 5), crowded: room < 30 };
 }
 

@@ -1,0 +1,155 @@
+/** Where strings are drawn that don't lie side by side from one nut: pairs, a nut of their own, no frets, one by itself. */
+import type { Element } from 'hast';
+import { describe, expect, test } from 'vitest';
+
+import DrawTheBoard from '../../../src/figures/choosing/draw-the-board/DrawTheBoard.svelte';
+import TwoNecks from '../../../src/figures/choosing/two-necks/TwoNecks.svelte';
+import Bending from '../../../src/figures/feel/bending/Bending.svelte';
+import Monochord from '../../../src/figures/pull/monochord/Monochord.svelte';
+import { breadthOf } from '../../../src/instrument/breadth.ts';
+import { coursesOf } from '../../../src/instrument/courses.ts';
+import { moreInstrument } from '../../../src/instrument/more-instruments.ts';
+import type { Instrument, State } from '../../../src/instrument/schema.ts';
+import { initialState, workshop, workshopInstrument } from '../../../src/instrument/workshop.ts';
+import {
+  all,
+  attribute,
+  drawnWith,
+  hasClass,
+  linesOf,
+  marks,
+  numberOf,
+  parts,
+  textOf,
+} from './drawn.ts';
+
+const stateOf = (mine: Instrument): State => ({ ...initialState, mine, trial: { string: 0 } });
+const [mandolin, banjo, violin, box] = ['knot', 'plover', 'phalarope', 'stilt'].map(moreInstrument);
+if (!mandolin || !banjo || !violin || !box) throw new Error('no such instrument');
+const one: Instrument = { ...box, strings: box.strings.slice(0, 1) };
+
+/** Share of a length at which a fret stands: equal division. */
+const fret = (number: number): number => 1 - 2 ** (-number / 12);
+/** Differences from one to the next. */
+const gaps = (places: readonly number[]): readonly number[] =>
+  places.slice(1).map((place, i) => Math.abs(place - (places[i] ?? NaN)));
+const lineOf = (element: Element | undefined) => {
+  if (!element) throw new Error('no such mark');
+  return linesOf(element);
+};
+const expectPairs = (places: readonly number[]): void => {
+  const found = gaps(places);
+  const within = found.filter((_, i) => i % 2 === 0);
+  const between = found.filter((_, i) => i % 2 === 1);
+  expect(places).toHaveLength(8);
+  expect(Math.max(...within)).toBeLessThan(0.5 * Math.min(...between));
+};
+
+test('the breadth of a neck counts courses, and a little for each string more', () => {
+  const { strings } = mandolin;
+  expect(coursesOf(strings)).toHaveLength(4);
+  expect(breadthOf(strings)).toBeCloseTo(3 + 4 * 0.3, 12);
+  for (const { id } of workshop) {
+    const plain = workshopInstrument(id).strings;
+    expect(breadthOf(plain)).toBeCloseTo(plain.length - 1, 9);
+  }
+});
+
+describe('two necks', () => {
+  const neckOf = (mine: Instrument): Element => {
+    const [neck] = parts(drawnWith(stateOf(mine), TwoNecks).root, 'pair-mine');
+    if (!neck) throw new Error('no neck');
+    return neck;
+  };
+  const barsOf = (mine: Instrument): Element[] =>
+    all(
+      neckOf(mine),
+      (e) => e.tagName === 'rect' && (hasClass(e, 'plain') || hasClass(e, 'wound')),
+    );
+  const middleOf = (bar: Element): number => numberOf(bar, 'y') + numberOf(bar, 'height') / 2;
+
+  test('have pairs close together', () => {
+    expectPairs(barsOf(mandolin).map(middleOf));
+  });
+
+  test('begin a short string at its own fret, beside the nut of the others', () => {
+    const neck = neckOf(banjo);
+    expect(barsOf(banjo)).toHaveLength(4);
+    const [[from] = [], [, to] = []] = lineOf(marks(neck, 'path.own')[0]);
+    expect(from?.[0]).toBeCloseTo(fret(5), 4);
+    expect(to?.[0]).toBeCloseTo(1, 6);
+    const frets = lineOf(marks(neck, 'path.fret')[0]);
+    expect(frets[4]?.[0]?.[0]).toBeCloseTo(from?.[0] ?? NaN, 4);
+  });
+
+  test('have no frets where the instrument has none, and one string in the middle', () => {
+    expect(attribute(marks(neckOf(violin), 'path.fret')[0] as Element, 'd')).toBe('');
+    const [bar] = barsOf(one);
+    expect(bar && middleOf(bar)).toBeCloseTo(39, 6);
+  });
+});
+
+describe('the bend', () => {
+  const boardOf = (mine: Instrument) => drawnWith(stateOf(mine), Bending).root;
+
+  test('has a straight nut, whatever nut a string has of its own', () => {
+    for (const nut of parts(boardOf(banjo), 'bend-nut')) {
+      const [[high, low] = []] = lineOf(nut);
+      expect(high?.[0]).toBeCloseTo(low?.[0] ?? NaN, 6);
+    }
+  });
+
+  test('names a course once, and ends its board where there are no frets', () => {
+    const names = all(boardOf(mandolin), (e) => e.tagName === 'text')
+      .map(textOf)
+      .filter((text) => /^[A-G]\d$/.test(text));
+    expect(names.slice(0, 4)).toEqual(['E5', 'A4', 'D4', 'G3']);
+    for (const board of marks(boardOf(violin), 'path.board')) {
+      const xs = lineOf(board).flatMap((line) => line.map(([x]) => x));
+      expect(Math.max(...xs) - Math.min(...xs)).toBeGreaterThan(100);
+    }
+  });
+});
+
+describe('the board', () => {
+  test('is drawn without frets for an instrument that has none', () => {
+    expect(parts(drawnWith(stateOf(violin), DrawTheBoard).root, 'board-frets')).toHaveLength(0);
+    expect(parts(drawnWith(stateOf(banjo), DrawTheBoard).root, 'board-frets')).not.toHaveLength(0);
+  });
+
+  test('begins a short string at its own fret', () => {
+    const [strings] = parts(drawnWith(stateOf(banjo), DrawTheBoard).root, 'board-strings');
+    if (!strings) throw new Error('no strings');
+    const lines = all(strings, (e) => e.tagName === 'path').map((e) => lineOf(e)[0] ?? []);
+    const along = lines.map((line) => {
+      const [[x1 = 0, y1 = 0] = [], [x2 = 0, y2 = 0] = []] = line;
+      return Math.hypot(x2 - x1, y2 - y1);
+    });
+    // Its neighbour begins ten units behind the nut, and is a little shorter on the slanting board.
+    expect((along[4] ?? NaN) / ((along[3] ?? NaN) - 10)).toBeCloseTo(1 - fret(5), 1);
+  });
+});
+
+describe('the monochord', () => {
+  const notes = (mine: Instrument) =>
+    marks(drawnWith(stateOf(mine), Monochord).root, 'text.note').map((e) => numberOf(e, 'x'));
+
+  test('hangs one string in the middle', () => {
+    const [x] = notes(one);
+    const [high = NaN, low = NaN] = [notes(box)[0], notes(box)[2]];
+    expect(x).toBeCloseTo((high + low) / 2, 6);
+  });
+
+  test('begins a short string where its fret is', () => {
+    // The lowest beginning of all strings, with the little that each goes on behind its nut.
+    const begins = (length: number): number => {
+      const { root } = drawnWith({ ...stateOf(banjo), trial: { string: 0, length } }, Monochord);
+      return Math.max(...marks(root, 'rect.string').map((e) => numberOf(e, 'y'))) + 12;
+    };
+    const dimension = ({ scale }: Instrument) => (396 - 52) / (scale.treble * 1.36);
+    const [short, long] = [begins(0.4), begins(0.8)];
+    expect((long - short) / 0.4 / dimension(banjo)).toBeCloseTo(fret(5), 4);
+    // Twice as far from the neck's nut on a neck of twice the length.
+    expect(2 * short - long).toBeCloseTo(52, 6);
+  });
+});
