@@ -3,6 +3,8 @@ import { readFileSync } from 'node:fs';
 import type { Page } from 'playwright-core';
 import { describe, expect, inject, test } from 'vitest';
 
+import { bendsOf } from '../../src/instrument/bends.ts';
+import { travelNumber } from '../../src/instrument/format.ts';
 import { jobs } from '../../src/instrument/jobs.ts';
 import { planOf } from '../../src/instrument/plan.ts';
 import { initialState } from '../../src/instrument/workshop.ts';
@@ -109,6 +111,11 @@ test('without scripts the sheet stands as an example, and nothing offers what it
   expect(await offers.allTextContents()).toEqual([]);
   expect(await page.locator('#sheet-rows tbody tr').count()).toBe(
     initialState.other.strings.length,
+  );
+  const bends = page.locator('noscript details');
+  await bends.locator('summary').click();
+  expect(await bends.locator('.travel strong').allTextContents()).toEqual(
+    bendsOf(initialState).map((bent) => travelNumber(bent?.travel?.value ?? NaN, 'in-lb')),
   );
   await close();
 });

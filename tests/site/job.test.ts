@@ -51,6 +51,22 @@ test('a job is kept as it is typed, is there after a reload, goes on a second pa
   expect(await pick(page, 1).innerText()).toBe('9.5');
   expect(await visit(page).innerText()).toContain('You’re working on a job');
 
+  // Two windows write on one card at the same time.
+  const other = await page.context().newPage();
+  await other.goto(page.url());
+  await scrollThrough(other);
+  await expect.poll(() => field(other, 'Note').inputValue()).toContain('Low strings floppy.');
+  await field(other, 'Action at string 6, before').fill('2.0 mm');
+  await field(page, 'Action at string 2, before').fill('1.7 mm');
+  for (const window of [page, other])
+    for (const [label, text] of [
+      ['Action at string 1, before', '1.6 mm'],
+      ['Action at string 2, before', '1.7 mm'],
+      ['Action at string 6, before', '2.0 mm'],
+    ] as const)
+      await expect.poll(() => field(window, label).inputValue()).toBe(text);
+  await other.close();
+
   const { pages } = await printed(page);
   expect(pages).toHaveLength(2);
   for (const words of ['Whimbrel, like Redshank', '1.6 mm', '0.25 mm', 'Ticket 777'])
