@@ -13,7 +13,7 @@ export const frame = {
   /** The bar of cents */
   bar: { top: 230, tall: 22 },
   /** From the string at the twelfth fret up to its handle */
-  lead: 27,
+  lead: 34,
 } as const;
 
 export const FRETS = 19;

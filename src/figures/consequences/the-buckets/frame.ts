@@ -3,7 +3,7 @@ import type { Pail } from './pails.ts';
 
 export const frame = {
   width: 360,
-  height: 352,
+  height: 361,
   /** Where the level's handle stands, and where the pails begin and end */
   handle: 34,
   left: 70,
