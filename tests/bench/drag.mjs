@@ -1,4 +1,4 @@
-/** Drags one handle by finger on a slowed processor and reports what each event cost. */
+/** Drags one handle by finger on a slowed processor, in turn with that of a bare page, and reports what each event cost. */
 import { setTimeout as pause } from 'node:timers/promises';
 
 import { moves, record } from './trace.mjs';
@@ -6,6 +6,8 @@ import { moves, record } from './trace.mjs';
 const slowdown = 4;
 const count = 60;
 const pixels = 2;
+/** How often a drag and that of a bare page are tried in turn. */
+const pairs = 3;
 
 /** Share of the numbers that lie at or below the result: 0.5 gives the median. */
 export function quantile(numbers, share) {
@@ -80,49 +82,77 @@ async function drag(session, { x, y }) {
   await finger('touchEnd', 0);
 }
 
-/** The same drag three times, each for one thing that is measured: work, frames, changes in the DOM. */
-export async function benchDrag(page, handle) {
-  const session = await page.context().newCDPSession(page);
+/** A handle that is ready to be dragged, or undefined where nobody can see it. */
+async function hold(page, handle) {
   await handle.evaluate((element) =>
     element.scrollIntoView({ block: 'center', behavior: 'instant' }),
   );
   const box = await handle.boundingBox();
   if (!box) return undefined;
   const at = { x: box.x + box.width / 2, y: box.y + box.height / 2 };
-  const stop = () => page.evaluate(() => window.bench.stop());
+  return { page, handle, at, session: await page.context().newCDPSession(page) };
+}
 
+/** Drags it on a slowed processor; resolves to the trace, if one was asked for, and to what was noted of the moves. */
+async function dragged({ page, handle, at, session }, { how, isTraced = false }) {
   await session.send('Emulation.setCPUThrottlingRate', { rate: slowdown });
-  await handle.evaluate(watch, 'nothing');
-  const trace = await record(session, () => drag(session, at));
-  const values = await stop();
-  await handle.evaluate(watch, 'frame');
-  await drag(session, at);
-  const frames = (await stop()).filter(({ changed }) => changed);
-  await handle.evaluate(watch, 'mutations');
-  await drag(session, at);
-  const changes = (await stop()).filter(({ changed }) => changed);
+  await handle.evaluate(watch, how);
+  const run = () => drag(session, at);
+  const trace = isTraced ? await record(session, run) : await run();
+  const noted = await page.evaluate(() => window.bench.stop());
   await session.send('Emulation.setCPUThrottlingRate', { rate: 1 });
-  await session.detach();
+  return { trace, noted };
+}
 
+const median = (list) => quantile(list, 0.5);
+const mean = (list) => list.reduce((sum, each) => sum + each, 0) / list.length;
+const each = (list, what) => list.map((one) => one[what]);
+
+/** What the events of one drag cost that changed the value. */
+async function traced(held) {
+  const { trace, noted } = await dragged(held, { how: 'nothing', isTraced: true });
   // The trace and the log are of the same moves, so they pair up.
-  const changed = moves(trace).filter((_, i) => values[i]?.changed);
-  const median = (list, what) =>
-    quantile(
-      list.map((each) => each[what]),
-      0.5,
-    );
+  return moves(trace).filter((_, i) => noted[i]?.changed);
+}
+
+/**
+ * Drags a handle in turn with that of a bare page: what the machine does beside weighs on both, so each ratio is one pair's, and the
+ * median of the pairs is given. Then twice more, for the frames and for the changes in the DOM.
+ */
+export async function benchDrag(handle, bareHandle) {
+  const [held, bare] = [
+    await hold(handle.page(), handle),
+    await hold(bareHandle.page(), bareHandle),
+  ];
+  if (!held || !bare) return undefined;
+  const own = [];
+  const floor = [];
+  for (let i = 0; i < pairs; i += 1) {
+    floor.push(await traced(bare));
+    own.push(await traced(held));
+  }
+  const changedOf = async (how) =>
+    (await dragged(held, { how })).noted.filter(({ changed }) => changed);
+  const frames = await changedOf('frame');
+  const mutations = each(await changedOf('mutations'), 'mutations');
+  await Promise.all([held, bare].map(({ session }) => session.detach()));
+
+  const times = (of, what) =>
+    median(own.map((run, i) => of(each(run, what)) / of(each(floor[i], what))));
+  const all = own.flat();
   return {
-    events: changed.length,
-    median: median(changed, 'work'),
-    p95: quantile(
-      changed.map(({ work }) => work),
-      0.95,
-    ),
-    layout: median(changed, 'layout'),
-    withPaint: median(changed, 'withPaint'),
-    frame: median(frames, 'frame'),
-    mutations: median(changes, 'mutations'),
-    mostMutations: Math.max(0, ...changes.map(({ mutations }) => mutations)),
-    forced: changed.reduce((sum, { forced }) => sum + forced, 0),
+    events: all.length / pairs,
+    median: median(each(all, 'work')),
+    times: times(median, 'work'),
+    timesOnAverage: times(mean, 'work'),
+    p95: quantile(each(all, 'work'), 0.95),
+    layout: median(each(all, 'layout')),
+    withPaint: median(each(all, 'withPaint')),
+    timesWithPaint: times(median, 'withPaint'),
+    timesWithPaintOnAverage: times(mean, 'withPaint'),
+    frame: median(each(frames, 'frame')),
+    mutations: median(mutations),
+    mostMutations: Math.max(0, ...mutations),
+    forced: all.reduce((sum, { forced }) => sum + forced, 0) / pairs,
   };
 }

@@ -22,15 +22,7 @@ const handlesPerPage = 8;
 const kilobytes = (bytes) => Number((bytes / 1000).toFixed(1));
 const rounded = (number) => (Number.isFinite(number) ? Number(number.toFixed(2)) : '');
 
-/** What an event costs, at the median, on a page that does next to nothing. */
-async function floorOf(browser) {
-  const { page, close } = await open(browser, 'about:blank', { viewport: phone });
-  const floor = await benchDrag(page, await barePage(page));
-  await close();
-  return floor;
-}
-
-async function dragRows(page, path, floor) {
+async function dragRows(page, path, bare) {
   const rows = {};
   const handles = await page.locator('[role=slider]:visible').all();
   for (const [index, handle] of handles.slice(0, handlesPerPage).entries()) {
@@ -39,20 +31,22 @@ async function dragRows(page, path, floor) {
       const texts = labels.map((id) => document.getElementById(id)?.textContent ?? '');
       return element.getAttribute('aria-label') ?? texts.join(' ');
     });
-    const cost = await benchDrag(page, handle);
+    const cost = await benchDrag(handle, bare);
     if (!cost) continue;
     rows[`/${path} ${index + 1} ${name.trim()}`.slice(0, 60)] = {
-      events: cost.events,
+      events: rounded(cost.events),
       'median ms': rounded(cost.median),
-      'times a bare page': rounded(cost.median / floor.median),
+      'times a bare page': rounded(cost.times),
+      'on average': rounded(cost.timesOnAverage),
       'p95 ms': rounded(cost.p95),
       'of it layout ms': rounded(cost.layout),
       'with paint ms': rounded(cost.withPaint),
-      'times a bare page with paint': rounded(cost.withPaint / floor.withPaint),
+      'times with paint': rounded(cost.timesWithPaint),
+      'with paint on average': rounded(cost.timesWithPaintOnAverage),
       'next frame ms': rounded(cost.frame),
       mutations: rounded(cost.mutations),
       'most mutations': cost.mostMutations,
-      'forced layouts': cost.forced,
+      'forced layouts': rounded(cost.forced),
     };
   }
   return rows;
@@ -79,7 +73,8 @@ await main(() => {
   return withSite(async (browser, home) => {
     const weights = {};
     const drags = {};
-    const floor = await floorOf(browser);
+    const still = await open(browser, 'about:blank', { viewport: phone });
+    const bare = await barePage(still.page);
     for (const path of asked.length > 0 ? asked : pages()) {
       const { page, responses, close } = await open(browser, home + path, {
         viewport: phone,
@@ -97,16 +92,14 @@ await main(() => {
         'code at the end': kilobytes(await scriptBytes(page, responses)),
         fonts: kilobytes(await fontBytes(responses)),
       };
-      Object.assign(drags, await dragRows(page, path, floor));
+      Object.assign(drags, await dragRows(page, path, bare));
       await close();
     }
+    await still.close();
     console.log('What each page weighs, in kB, compressed with gzip (fonts as they are)');
     console.table(weights);
     console.log(
-      '\nWhat an event of a drag costs: script, style and layout, then with hit test, observers and paint too, by finger at 390 x 844, processor slowed 4 times',
-    );
-    console.log(
-      `A bare page takes ${rounded(floor.median)} ms here, with paint ${rounded(floor.withPaint)} ms.`,
+      '\nWhat an event of a drag costs: script, style and layout, then with hit test, observers and paint too, by finger at 390 x 844, processor slowed 4 times; “times” what a bare page takes, tried in turn: the median event, and all with the beats that letter',
     );
     console.table(drags);
   });
