@@ -30,8 +30,10 @@ function again(event: Event, target: Element): (() => void) | undefined {
     const { pointerId } = event;
     if (type === 'pointerdown') {
       const pressed = target.closest(SLIDER);
-      if (pressed) holding.set(pointerId, pressed);
-      else holding.delete(pointerId);
+      if (pressed) {
+        holding.set(pointerId, pressed);
+        document.addEventListener('pointermove', notice, true);
+      } else holding.delete(pointerId);
     }
     const slider = holding.get(pointerId);
     if (!slider) return;
@@ -65,16 +67,20 @@ function notice(event: Event): void {
   const isDrag = event instanceof PointerEvent && event.type !== 'pointerdown';
   const target = (isDrag && holding.get(event.pointerId)) || event.target;
   const island = target instanceof Element && target.closest('astro-island[ssr]');
-  if (!island) return;
+  if (!island) {
+    // Of what is awake nothing more is kept, and no step of its drag need come by here.
+    if (isDrag) holding.delete(event.pointerId);
+    if (holding.size === 0) document.removeEventListener('pointermove', notice, true);
+    return;
+  }
   const act = again(event, target);
   if (act) keep(island, act);
 }
 
 const acts = ['input', 'change', 'keydown', 'keyup', 'click'];
-const moves = ['pointerdown', 'pointermove', 'pointerup', 'pointercancel'];
+const moves = ['pointerdown', 'pointerup', 'pointercancel'];
 
 /** From now on; call it once a page. */
 export function keepEarly(): void {
-  for (const type of [...acts, ...moves])
-    document.addEventListener(type, notice, { capture: true });
+  for (const type of [...acts, ...moves]) document.addEventListener(type, notice, true);
 }

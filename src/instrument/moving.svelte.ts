@@ -3,8 +3,8 @@ import { untrack } from 'svelte';
 
 /** ms from beat to beat */
 const BEAT = 100;
-/** ms that a beat comes after a step at the least, so that lines and letters don't share a frame */
-const LEAD = 30;
+/** ms that a beat which is due waits for the next step, so that lines and letters are laid out and painted in one frame */
+const REST = 50;
 
 class Moving {
   /** Whether a handle is under a pointer */
@@ -29,17 +29,19 @@ class Moving {
     this.#last = -Infinity;
   }
 
-  /** A step of a drag: the next beat will tell of it. */
+  /** A step of a drag: a beat that is due tells of it at once, and where the hand rests the next one does. */
   step(): void {
-    this.#timer ??= setTimeout(
-      () => {
-        this.#timer = undefined;
-        this.#last = performance.now();
-        this.beforeBeat?.();
-        this.beat += 1;
-      },
-      Math.max(LEAD, this.#last + BEAT - performance.now()),
-    );
+    const due = this.#last + BEAT - performance.now();
+    if (due <= 0) this.#tell();
+    else this.#timer ??= setTimeout(() => this.#tell(), due + REST);
+  }
+
+  #tell(): void {
+    clearTimeout(this.#timer);
+    this.#timer = undefined;
+    this.#last = performance.now();
+    this.beforeBeat?.();
+    this.beat += 1;
   }
 
   end(): void {

@@ -143,3 +143,35 @@ test('what is done to a living island, or to none, is done once', async () => {
   vi.runAllTimers();
   expect(heard).toEqual(['DIV pointerdown 1 10']);
 });
+
+test('steps of a pointer are listened to for as long as something asleep is held, whatever another pointer does', async () => {
+  const [added, removed] = [
+    vi.spyOn(document, 'addEventListener'),
+    vi.spyOn(document, 'removeEventListener'),
+  ];
+  const lastOf = ({ mock }: typeof added | typeof removed): number =>
+    Math.max(
+      0,
+      ...mock.calls.map(([type], i) =>
+        type === 'pointermove' ? (mock.invocationCallOrder[i] ?? 0) : 0,
+      ),
+    );
+  const listening = (): boolean => lastOf(added) > lastOf(removed);
+  const awake = document.createElement('div');
+  awake.setAttribute('role', 'slider');
+  document.body.append(awake);
+  point(awake, 'pointerdown', 5);
+  expect(listening()).toBe(false);
+  point(part('[role=slider]'), 'pointerdown', 10, 2);
+  expect(listening()).toBe(true);
+  point(awake, 'pointermove', 6);
+  point(document.body, 'pointermove', 14, 2);
+  expect(listening()).toBe(true);
+  await come();
+  expect(heard).toEqual(['DIV pointerdown 2 10', 'DIV pointermove 2 14']);
+  point(part('[role=slider]'), 'pointermove', 20, 2);
+  expect(listening()).toBe(false);
+  awake.remove();
+  added.mockRestore();
+  removed.mockRestore();
+});

@@ -69,19 +69,30 @@ it('words follow keys and typing at once', () => {
   told.stop();
 });
 
-it('a beat never shares a frame with the step that it tells of', () => {
+it('a beat that is due shares the frame of its step, and where the hand rests the next comes by itself', () => {
   const told = watch(() => atBeat(() => store.state.trial.length));
+  const move = (length: number): void => {
+    store.set(withLength(length));
+    moving.step();
+    flushSync();
+  };
   moving.begin();
   flushSync();
-  store.set(withLength(0.7));
-  moving.step();
-  flushSync();
-  vi.advanceTimersByTime(17);
-  flushSync();
-  expect(told.seen).not.toContain(0.7);
-  vi.advanceTimersByTime(100);
-  flushSync();
+  move(0.7);
   expect(told.seen.at(-1)).toBe(0.7);
+  vi.advanceTimersByTime(17);
+  move(0.71);
+  expect(told.seen.at(-1)).toBe(0.7);
+  vi.advanceTimersByTime(100);
+  expect(told.seen.at(-1)).toBe(0.7);
+  move(0.72);
+  expect(told.seen.at(-1)).toBe(0.72);
+  vi.advanceTimersByTime(17);
+  move(0.73);
+  expect(told.seen.at(-1)).toBe(0.72);
+  vi.advanceTimersByTime(140);
+  flushSync();
+  expect(told.seen.at(-1)).toBe(0.73);
   told.stop();
 });
 
@@ -188,6 +199,30 @@ describe('what is painted', () => {
     expect(lengthOf(store.settled)).toBe(lengths.at(-1));
     stop();
     shown.stop();
+  });
+
+  it('reacts to its own drag when the hand lets go, and is painted as what was settled', () => {
+    const { figure, painted, stop } = painter();
+    const reacted = watch(() => lengthOf(figure.state));
+    moving.begin();
+    [0.6, 0.61, 0.62].forEach((length) => step(figure, length));
+    vi.advanceTimersByTime(200);
+    flushSync();
+    expect(lengthOf(store.state)).toBe(0.62);
+    expect(reacted.seen.at(-1)).not.toBe(0.62);
+    moving.end();
+    flushSync();
+    expect(reacted.seen.at(-1)).toBe(0.62);
+    figure.commit();
+    // A link carries no more than this: what lies nearer is settled as what was there.
+    moving.begin();
+    step(figure, 0.62 + 1e-9);
+    moving.end();
+    figure.commit();
+    expect(lengthOf(store.settled)).toBe(0.62);
+    expect(painted.at(-1)).toBe(0.62);
+    stop();
+    reacted.stop();
   });
 
   it('goes with what another hand makes of it, and is lost to neither', () => {

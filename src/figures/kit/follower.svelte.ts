@@ -19,8 +19,9 @@ const shown = (): State => untrack(() => store.state);
 /** The state as it is, painted or told. Units that were chosen while the hand moved on change nothing of what it has moved. */
 function latest(): State {
   const now = shown();
-  if (!ahead || !isSameButUnits(ahead.from, now)) return now;
+  if (!ahead) return now;
   if (ahead.from === now) return ahead.to;
+  if (!isSameButUnits(ahead.from, now)) return now;
   const { units, hand } = now;
   return { ...ahead.to, units, hand };
 }
@@ -50,7 +51,10 @@ export class Follower {
     // Whoever makes the next state out of this one needs it as it is.
     if (!$effect.tracking()) return latest();
     if (!this.#seen) return store.settled;
-    return moving.any && moving.by && moving.by !== this ? store.told : store.state;
+    if (!moving.any || !moving.by) return store.state;
+    if (moving.by !== this) return store.told;
+    // What is painted need not be worked out again at the beat: it is as it was painted, and reacts when the hand lets go.
+    return this.#painters.size > 0 ? latest() : store.state;
   }
 
   get settled(): State {
@@ -97,6 +101,8 @@ export class Follower {
   commit(): void {
     catchUp();
     store.commit();
+    // A drag that came back to where it began changes nothing that reacts, and may have been painted a hair beside it.
+    this.paint(shown());
   }
 
   change(next: State): void {

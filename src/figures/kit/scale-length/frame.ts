@@ -57,9 +57,10 @@ export function shownLength({
   trial,
   units,
 }: Pick<State, 'mine' | 'trial' | 'units'>): number {
+  if (trial.length !== undefined) return trial.length;
   const own = mine.scale.treble;
   const { max, page } = lengthDomain(mine, units);
-  return trial.length ?? (own + page <= max ? own + page : own - page);
+  return own + page <= max ? own + page : own - page;
 }
 
 /** That length over the instrument's own. */
