@@ -11,11 +11,11 @@ export interface FigureTable {
 const EVENT = 'figure-data';
 
 interface Question {
-  answer?: FigureTable;
+  answer?: Promise<FigureTable>;
 }
 
-/** The data of the figure as it stands; undefined where it has none, or is not awake. */
-export function askData(figure: Element): FigureTable | undefined {
+/** The data of the figure as it stands; undefined where it has none, or is not awake. Fails where its code does not arrive. */
+export function askData(figure: Element): Promise<FigureTable> | undefined {
   const question: Question = {};
   figure
     .querySelector(`[data-${EVENT}]`)
@@ -24,7 +24,7 @@ export function askData(figure: Element): FigureTable | undefined {
 }
 
 /** An attachment for the element that answers. */
-export const answersData = (table: () => FigureTable) => (element: Element) => {
+export const answersData = (table: () => Promise<FigureTable>) => (element: Element) => {
   const answer = ({ detail }: CustomEvent<Question>): void => {
     detail.answer = table();
   };
