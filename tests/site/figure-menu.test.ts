@@ -38,7 +38,9 @@ async function saved(name: string): Promise<{ name: string; bytes: Buffer }> {
 
 test('a copied link opens the figure as it stood, and in sight', async () => {
   await press('Copy a link');
-  await expect.poll(() => figure.locator('.menu').getByRole('status').innerText()).toContain('Copied');
+  await expect
+    .poll(() => figure.locator('.menu').getByRole('status').innerText())
+    .toContain('Copied');
   const other = await open(browser, await clipboard(), { viewport: phone });
   await expect.poll(() => length(other.page)).toBeCloseTo(await length(page), 6);
   const top = await other.page
