@@ -8,9 +8,23 @@ const recall = (name: string): string | null => {
   }
 };
 
-const lift = (id: string): void => {
+const lifted = new Set<string>();
+const uncover = (): void => {
   for (const veil of document.querySelectorAll<HTMLElement>('[data-veil]'))
-    if (veil.dataset.veil === id) veil.removeAttribute('data-veil');
+    if (lifted.has(veil.dataset.veil ?? '')) veil.removeAttribute('data-veil');
+};
+// A drawing makes what was veiled anew, as for another string or when a drag is taken back.
+const watch = new MutationObserver(uncover);
+
+const lift = (id: string): void => {
+  if (lifted.size === 0)
+    watch.observe(document.body, {
+      subtree: true,
+      childList: true,
+      attributeFilter: ['data-veil'],
+    });
+  lifted.add(id);
+  uncover();
 };
 const guessOf = (target: EventTarget | null): HTMLElement | null =>
   target instanceof Element ? target.closest<HTMLElement>('[data-guess]') : null;

@@ -41,6 +41,18 @@ test('a guess in the drawing lifts its own, and opens the words', async () => {
   expect(document.querySelector('details')?.open).toBe(true);
 });
 
+test('what is drawn anew afterwards is not veiled again', async () => {
+  await come();
+  opens();
+  document.body.insertAdjacentHTML(
+    'beforeend',
+    `<g data-veil="${id}"></g><g data-veil="third"></g>`,
+  );
+  document.querySelector('.under')?.parentElement?.setAttribute('data-veil', id);
+  await new Promise((done) => setTimeout(done));
+  expect(veiled()).toEqual(['other', 'third']);
+});
+
 test('an answer that is opened lifts them, and the drawing hears of it', async () => {
   await come();
   let heard = 0;

@@ -23,6 +23,9 @@ export function describe(own: number, length: number, units: Units): string {
   const drawn = isOwn(own, length) ? own + INCH : length;
   const { strip, corner, whole } = squareParts(own, drawn);
   const side = formatAdded(drawn - own, units);
-  const change = isOwn(own, length) ? `Proposed: ${side} on the side.` : `${side} on the side.`;
-  return `A square whose side is the speaking length, ${formatLength(own, units)}; its area stands for the pull. ${change} Each of two strips is ${formatSigned(strip)} of it and the corner ${formatSigned(corner)}, together ${formatSigned(whole)}.`;
+  const proposed = isOwn(own, length);
+  const change = proposed ? `Proposed: ${side} on the side.` : `${side} on the side.`;
+  // What is proposed is what the chapter's guess asks: the sum is left to the reader.
+  const sum = proposed ? '' : `, together ${formatSigned(whole)}`;
+  return `A square whose side is the speaking length, ${formatLength(own, units)}; its area stands for the pull. ${change} Each of two strips is ${formatSigned(strip)} of it and the corner ${formatSigned(corner)}${sum}.`;
 }
