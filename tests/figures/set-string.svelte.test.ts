@@ -57,6 +57,22 @@ test('a string slides from gauge to gauge under the pointer, and leaving it is o
   expect(field('Gauge of string 1').value).toBe('9.5');
 });
 
+test('a field has room for every gauge of its drawer, in mm too', () => {
+  for (const units of ['in-lb', 'mm-N'] as const) {
+    store.change({ ...store.state, units });
+    show(MyStrings);
+    const { value, style } = field('Gauge of your string 6');
+    expect(value).toBe(units === 'in-lb' ? '46\u00a0w' : '1.17\u00a0w');
+    // The field's own padding and the width of a w take two characters more.
+    expect(parseFloat(style.width)).toBeGreaterThanOrEqual(
+      '1.17\u00a0w'.length + (units === 'in-lb' ? 0 : 1),
+    );
+    if (mounted) void unmount(mounted);
+    mounted = undefined;
+    document.body.replaceChildren();
+  }
+});
+
 test('keys step it, Escape gives a drag up, and a press hands it back to the pick', () => {
   show(NewStrings);
   key(string(3), 'ArrowLeft');
