@@ -186,11 +186,12 @@ test('marks keep the room that their figures need', () => {
   const gaps = (values: readonly number[]) => values.slice(1).map((v, i) => v - (values[i] ?? v));
   const xs = lengthMarks(map, 'in-lb').map(({ x }) => x);
   expect(Math.min(...gaps(xs))).toBeGreaterThan(26);
-  const ys = gaugeMarks(rows, map)
+  const ys = gaugeMarks(rows, map, 'in-lb')
     .map(({ y }) => y)
     .sort((a, b) => a - b);
   expect(Math.min(...gaps(ys))).toBeGreaterThan(14);
-  expect(gaugeMarks(rows, map).map(({ text }) => text)).toContain('46');
+  expect(gaugeMarks(rows, map, 'in-lb').map(({ text }) => text)).toContain('46');
+  expect(gaugeMarks(rows, map, 'mm-N').map(({ text }) => text)).toContain('1.17');
   expect(noteMarks('E2').find(({ semitones }) => semitones === 5)?.name).toBe('B1');
 });
 

@@ -1,5 +1,6 @@
 /** Round marks for the map's edges. */
 import { DEEPEST, HIGHEST } from '../../../instrument/low-string.ts';
+import { gaugeNumber } from '../../../instrument/format.ts';
 import { limits } from '../../../instrument/limits.ts';
 import type { Units } from '../../../instrument/schema.ts';
 import { fromInches, fromMillimetres, noteName, noteNumber } from '../../../physics/index.ts';
@@ -33,7 +34,12 @@ export interface GaugeMark {
   readonly text: string;
 }
 
-export function gaugeMarks(rows: readonly Row[], map: MapFrame): readonly GaugeMark[] {
+/** Gauges as the reader reads them, as far apart as their figures need. */
+export function gaugeMarks(
+  rows: readonly Row[],
+  map: MapFrame,
+  units: Units,
+): readonly GaugeMark[] {
   const inside = rows.filter(({ y }) => y > frame.top + 2 && y < map.bottom - 2);
   // The own gauge is always named; the others as room allows.
   const own = inside.find(({ gauge }) => gauge === map.own);
@@ -47,7 +53,7 @@ export function gaugeMarks(rows: readonly Row[], map: MapFrame): readonly GaugeM
       HIGH,
     ),
   ];
-  return named.map(({ y, gauge }) => ({ y, text: String(gauge) }));
+  return named.map(({ y, gauge }) => ({ y, text: gaugeNumber(gauge, units) }));
 }
 
 /** Of places that rise, those that lie at least `room` apart, the first among them. */
