@@ -61,7 +61,8 @@ function show(): void {
 /** In the dialog that stands open. */
 export function begin(): void {
   if (!dialog) return;
-  input?.select();
+  // At first the field was empty: what stands in it has been typed while this was on its way.
+  if (loading) input?.select();
   loading ??= load(dialog.dataset.index ?? '').catch(() => (loading = undefined));
   show();
   void loading?.then(() => {
