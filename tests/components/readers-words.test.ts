@@ -76,7 +76,6 @@ test.each([
   ['five-string banjo', 'reference/instruments/'],
   ['box guitar', 'reference/instruments/'],
   ['high-strung', 'reference/instruments/'],
-  ['slinky', 'glossary/#floppy'],
   ['measure', 'course/speaking-length/#measuring-it'],
   ['floppy', 'glossary/#floppy'],
   ['slack', 'glossary/#slack'],

@@ -33,7 +33,7 @@ const press = (name: string): void => {
 test('takes the instrument’s own string in hand, which undo gives back', () => {
   show('stiff-strings');
   expect(document.body.textContent).toMatch(/D4 string by its weight alone/);
-  press('Take the E5 string in hand');
+  press('Choose the E5 string');
   expect(store.state.trial.string).toBe(0);
   expect(document.body.textContent).not.toMatch(/weight alone/);
   store.undo();

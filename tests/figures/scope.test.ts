@@ -158,7 +158,7 @@ describe('an offer', () => {
     scopesOf(chapter, state).map(({ offer }) => offer?.label);
   test('is the instrument’s own nearest string where there is one', () => {
     const d = stateOf(moreInstrument('phalarope'), 2);
-    expect(labels('stiff-strings', d)[0]).toBe('Take the E5 string in hand');
+    expect(labels('stiff-strings', d)[0]).toBe('Choose the E5 string');
     expect(labels('stiff-strings', stateOf(weighed))[0]).toMatch(/Look at Redshank/);
     expect(labels('a-scale-for-every-string', stateOf(one))[0]).toMatch(/Look at Avocet/);
   });

@@ -46,35 +46,29 @@ function stringWith(state: State, knows: (pull: Pull) => boolean): Offer {
     .sort((a, b) => Math.abs(a.i - index) - Math.abs(b.i - index));
   if (!nearest) return guitar;
   return {
-    label: `Take the ${formatNote(nearest.pull.note)} string in hand`,
+    label: `Choose the ${formatNote(nearest.pull.note)} string`,
     change: (next) => ({ ...next, trial: { string: nearest.i } }),
   };
 }
 
 type Line = (state: State) => Scope | undefined;
 
-/** Where a string's stretch is not known */
-const unlessStretchKnown =
-  (so: string): Line =>
-  (state) =>
-    stretchKnown(held(state))
-      ? undefined
-      : {
-          text: `We know your ${noteOf(state)} string by its weight alone, not how far it stretches, so ${so}.`,
-          offer: stringWith(state, stretchKnown),
-        };
-
 const stiffnessKnown = ({ construction: c }: Pull): boolean =>
   c.kind !== 'measured' || c.bendingStiffness !== undefined;
-const unlessStiffnessKnown =
+
+/** Where a string is known by its weight alone: what nobody knows of it then, and so what can't be said */
+const unlessKnown =
+  (isKnown: (pull: Pull) => boolean, unknown: string) =>
   (so: string): Line =>
   (state) =>
-    stiffnessKnown(held(state))
+    isKnown(held(state))
       ? undefined
       : {
-          text: `We know your ${noteOf(state)} string by its weight alone, not how stiff it is, so ${so}.`,
-          offer: stringWith(state, stiffnessKnown),
+          text: `We know your ${noteOf(state)} string by its weight alone, not ${unknown}, so ${so}.`,
+          offer: stringWith(state, isKnown),
         };
+const unlessStretchKnown = unlessKnown(stretchKnown, 'how far it stretches');
+const unlessStiffnessKnown = unlessKnown(stiffnessKnown, 'how stiff it is');
 
 const strengthTabled = (pull: Pull): boolean => {
   const { share } = marginOf(pull);
