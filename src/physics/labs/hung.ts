@@ -15,7 +15,7 @@ import {
 } from '../guard.ts';
 import type { Estimate } from '../uncertainty.ts';
 import { STANDARD_GRAVITY } from '../units.ts';
-import { fitLine, type Line } from './line.ts';
+import { fitLine, type Line, type Point } from './line.ts';
 
 /** Relative standard uncertainty of gravity at a place that nobody looked up: 9.780 at the equator, 9.832 at the poles */
 export const GRAVITY_DOUBT = 0.0015;
@@ -34,9 +34,9 @@ export interface Hanging {
 export interface HungString {
   /** kg/m */
   readonly linearDensity: Estimate;
-  /** Pull in N at each reading, the string's own half included */
-  readonly pulls: readonly number[];
-  /** Pull (N, times what clamped ends add) against f² (Hz²), not held to the origin: what its intercept misses tells of a weight or a clamp */
+  /** At each reading f² in Hz², the pull in N with the string's own half and times what clamped ends add, and its doubt in N */
+  readonly points: readonly Required<Point>[];
+  /** Through those, not held to the origin: what its intercept misses tells of a weight or a clamp */
   readonly line: Line;
   /** By how many of its own doubts the line misses the origin */
   readonly miss: number;
@@ -75,12 +75,10 @@ export function hung({
   const square = 4 * speakingLength ** 2;
   // The string's own weight needs the unit weight that is sought: twice round settles it, since it is a ten-thousandth.
   let density = 0;
-  let points: { x: number; y: number; doubt: number }[] = [];
-  let pulls: number[] = [];
+  let points: Required<Point>[] = [];
   for (let round = 0; round < 3; round += 1) {
-    pulls = readings.map(({ mass }) => pullOf(mass, density, speakingLength));
-    points = readings.map(({ massDoubt, frequency, frequencyDoubt }, i) => {
-      const pull = pulls[i] ?? NaN;
+    points = readings.map(({ mass, massDoubt, frequency, frequencyDoubt }) => {
+      const pull = pullOf(mass, density, speakingLength);
       const end = Math.sqrt(bendingStiffness / pull) / speakingLength;
       const ends = (1 + 2 * end + 4 * end * end) ** 2;
       const x = frequency ** 2;
@@ -103,7 +101,7 @@ export function hung({
   const line = fitLine(points);
   return {
     linearDensity: { value: density, uncertainty: relative * density },
-    pulls,
+    points,
     line,
     miss: line.interceptDoubt > 0 ? line.intercept / line.interceptDoubt : 0,
   };

@@ -138,7 +138,7 @@ export function pushedAside({
 
 /**
  * m by which a string of `tension` N gives under `mass` kg, so that one can see before it is done how well it will be read.
- * Throws RangeError naming an argument that lies outside. Source: the same law, solved for y by Newton's rule.
+ * Throws RangeError naming an argument that lies outside. Source: the same law.
  */
 export function expectedSag({
   tension,
@@ -152,13 +152,29 @@ export function expectedSag({
   readonly stretch?: Pick<Stretch, 'axialStiffness' | 'length'>;
 }): number {
   inRange('tension', tension, { min: 0, open: true, max: 1e5, unit: 'N' });
-  inRange('mass', mass, { min: 0, max: 5, unit: 'kg' });
   const s = 1 / toNut + 1 / toSaddle;
-  const k = tension * s;
-  const c = stretch ? (stretch.axialStiffness * s * s) / (2 * stretch.length) : 0;
+  const cube = stretch ? (stretch.axialStiffness * s * s) / (2 * stretch.length) : 0;
+  return sagUnder({ mass, slope: tension * s, cube });
+}
+
+/**
+ * m by which a string of `slope` k in N/m and `cube` c in N/m³ gives under `mass` kg. Throws RangeError naming an argument that lies outside.
+ * Source: W = k y + c y³, solved for y by Newton's rule.
+ */
+export function sagUnder({
+  mass,
+  slope,
+  cube,
+}: {
+  readonly mass: number;
+  readonly slope: number;
+  readonly cube: number;
+}): number {
+  inRange('mass', mass, { min: 0, max: 5, unit: 'kg' });
+  inRange('slope', slope, { min: 0, open: true, unit: 'N/m' });
   const load = STANDARD_GRAVITY * mass;
-  let y = load / k;
+  let y = load / slope;
   for (let round = 0; round < 30; round += 1)
-    y -= (k * y + c * y ** 3 - load) / (k + 3 * c * y * y);
+    y -= (slope * y + cube * y ** 3 - load) / (slope + 3 * cube * y * y);
   return y;
 }

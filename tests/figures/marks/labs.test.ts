@@ -45,14 +45,19 @@ test('a plot has each reading at its numbers, its doubt about it, and how far it
     curve: (x: number) => 4e-4 * x,
     xLabel: 'length',
     yLabel: 'mass',
+    rest: { label: 'off it', per: 1000 },
     summary: 'three pieces',
   });
   const x = scaleOf(
-    ticksOf(sheet, ({ top, left }) => top > 240 && left >= 54),
+    ticksOf(sheet, ({ left }) => left >= 54),
     'x',
   );
   const y = scaleOf(
-    ticksOf(sheet, ({ left }) => left < 54),
+    ticksOf(sheet, ({ top, left }) => left < 54 && top < 245),
+    'y',
+  );
+  const off = scaleOf(
+    ticksOf(sheet, ({ top, left }) => left < 54 && top > 290),
     'y',
   );
   const circles = sheet.of('circle');
@@ -65,18 +70,13 @@ test('a plot has each reading at its numbers, its doubt about it, and how far it
     const doubt = doubts[i] ?? never();
     expect(y(doubt.top)).toBeCloseTo(point.y + point.doubt, 6);
     expect(y(doubt.bottom)).toBeCloseTo(point.y - point.doubt, 6);
-    // Below, in one scale of its own, upwards what lies above the law
-    const rest = circles[points.length + i] ?? never();
-    expect(centre(rest)[0]).toBeCloseTo(cx, 6);
+    // Below, in a scale of its own, a thousand times finer
+    const [restX, restY] = centre(circles[points.length + i] ?? never());
+    expect(restX).toBeCloseTo(cx, 6);
+    expect(off(restY)).toBeCloseTo(1000 * (point.y - 4e-4 * point.x), 6);
+    expect(off(doubts[points.length + i]?.top ?? NaN)).toBeCloseTo(off(restY) + 4, 6);
   });
-  const rests = circles.slice(points.length).map((mark) => centre(mark)[1]);
-  const zero = ends(sheet.of('path.law').at(-1) ?? never())[0][1];
-  const off = points.map((p) => p.y - 4e-4 * p.x);
-  expect(((rests[0] ?? NaN) - zero) / ((rests[1] ?? NaN) - zero)).toBeCloseTo(
-    (off[0] ?? NaN) / (off[1] ?? NaN),
-    6,
-  );
-  expect((rests[2] ?? NaN) < zero).toBe(true);
+  expect(off(ends(sheet.of('path.law').at(-1) ?? never())[0][1])).toBeCloseTo(0, 6);
 });
 
 test('predicted and measured stand on one line of numbers, each with one and two of its doubts', () => {
@@ -102,9 +102,11 @@ test('cents at the frets stand at the fret and height that they say, with the mo
   const frets = [3, 7, 12].map((fret) => ({
     fret,
     measured: { value: fret / 3 - 2, uncertainty: 1.5 },
-    predicted: 1 - fret / 12,
+    predicted: { value: 1 - fret / 12, uncertainty: 0.4 },
   }));
-  const sheet = sheetOfPart(Cents, { frets });
+  const sheet = sheetOfPart(Cents, {
+    frets: [...frets, { fret: 5, predicted: { value: 0.5, uncertainty: 0.4 } }],
+  });
   const y = scaleOf(
     ticksOf(sheet, ({ left }) => left < 50),
     'y',
@@ -115,12 +117,22 @@ test('cents at the frets stand at the fret and height that they say, with the mo
     const [cx, cy] = centre(circles[i] ?? never());
     expect(y(cy)).toBeCloseTo(measured.value, 6);
     expect(letters.find((mark) => number(mark) === fret)?.left).toBeCloseTo(cx, 6);
-    expect(y(sheet.of('path.model')[i]?.top ?? NaN)).toBeCloseTo(predicted, 6);
+    expect(y(sheet.of('path.model')[i]?.top ?? NaN)).toBeCloseTo(predicted.value, 6);
+    expect(y(sheet.of('rect.band')[i]?.top ?? NaN)).toBeCloseTo(predicted.value + 0.8, 6);
     expect(y(sheet.of('path.doubt')[i]?.top ?? NaN)).toBeCloseTo(
       measured.value + measured.uncertainty,
       6,
     );
   });
+});
+
+test('before a fret is read, its prediction stands alone', () => {
+  const sheet = sheetOfPart(Cents, {
+    frets: [{ fret: 5, predicted: { value: 1, uncertainty: 0.4 } }],
+  });
+  expect(sheet.of('circle').length).toBe(0);
+  expect(sheet.of('path.model').length).toBe(1);
+  expect(sheet.summary).toContain('Fret 5: predicted 1.0');
 });
 
 test('partials stand above even ones by the law that they follow', () => {

@@ -7,6 +7,7 @@ import {
   heaviestWeight,
   hung,
   pushedAside,
+  sagUnder,
   weighed,
 } from '../../../src/physics/labs.ts';
 import { generator, normal } from './chance.ts';
@@ -100,6 +101,12 @@ test('hanging weights: a stiff string held fast at both ends gives back its unit
   const limp = hung({ readings, speakingLength: length, lengthDoubt: 0, bendingStiffness: 0 });
   // Left out, the clamps would pass for a lighter string, by more than a hundredth here.
   expect(limp.linearDensity.value / density).toBeLessThan(0.99);
+  // What is drawn is what was fitted: the pulls with what the clamps add, about their line.
+  const { points, line } = found;
+  points.forEach(({ x, y }, i) => {
+    expect(y - line.intercept - line.slope * x).toBeCloseTo(line.residuals[i] ?? NaN, 9);
+    expect(y / (g * ((readings[i]?.mass ?? NaN) + (density * length) / 2))).toBeGreaterThan(1.005);
+  });
 });
 
 test('hanging weights: within the doubt in about 68 of 100 draws, and a forgotten hook shows as a line that misses the origin', () => {
@@ -180,7 +187,7 @@ function loadAt(sag: number): number {
   return pull * (sag / left + sag / right);
 }
 
-const sagUnder = (load: number): number => {
+const sagOf = (load: number): number => {
   let [low, high] = [0, 0.02];
   for (let i = 0; i < 60; i += 1) {
     const middle = (low + high) / 2;
@@ -198,7 +205,7 @@ test('pushed aside: the pull comes back within its doubt in about 68 of 100 draw
     const noise = normal(next);
     const readings = [0.1, 0.1, 0.2, 0.2, 0.3, 0.3].map((mass) => ({
       mass,
-      sag: sagUnder(g * mass) + 5e-5 * noise(),
+      sag: sagOf(g * mass) + 5e-5 * noise(),
     }));
     const found = pushedAside({ readings, ends, sagDoubt: 5e-5, stretch });
     return { ...found.tension, truth: aside.tension };
@@ -208,12 +215,14 @@ test('pushed aside: the pull comes back within its doubt in about 68 of 100 draw
 });
 
 test('pushed aside: exact readings give the pull exactly, and the cube without being told of the stretch', () => {
-  const readings = [0.1, 0.2, 0.3, 0.5, 0.8].map((mass) => ({ mass, sag: sagUnder(g * mass) }));
+  const readings = [0.1, 0.2, 0.3, 0.5, 0.8].map((mass) => ({ mass, sag: sagOf(g * mass) }));
   const { tension, cube } = pushedAside({ readings, ends, sagDoubt: 1e-6 });
   expect(Math.abs(tension.value / aside.tension - 1)).toBeLessThan(2e-4);
   const s = 1 / aside.a + 1 / aside.b;
   expect(Math.abs(cube.value / ((10_400 * s * s) / (2 * 0.76)) - 1)).toBeLessThan(0.02);
-  expect(expectedSag({ tension: 72, mass: 0.3, ends, stretch })).toBeCloseTo(sagUnder(g * 0.3), 5);
+  expect(expectedSag({ tension: 72, mass: 0.3, ends, stretch })).toBeCloseTo(sagOf(g * 0.3), 5);
+  const fitted = { slope: tension.value * s, cube: cube.value };
+  for (const { mass, sag } of readings) expect(sagUnder({ mass, ...fitted })).toBeCloseTo(sag, 6);
 });
 
 test('what lies outside is named', () => {
@@ -224,4 +233,5 @@ test('what lies outside is named', () => {
     hung({ readings: [], speakingLength: 0.5, lengthDoubt: 0, bendingStiffness: 0 }),
   ).toThrow(/readings/);
   expect(() => pushedAside({ readings: [], ends, sagDoubt: 1e-4 })).toThrow(/readings/);
+  expect(() => sagUnder({ mass: 0.1, slope: 0, cube: 1 })).toThrow(/slope/);
 });

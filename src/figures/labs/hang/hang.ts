@@ -1,4 +1,5 @@
 /** The hanging lab: from weights and pitches to the unit weight and to the law itself. */
+import { STANDARD_GRAVITY } from '../../../physics/index.ts';
 import { heaviestWeight, hung } from '../../../physics/labs.ts';
 import type { LabString } from '../kit/strings.ts';
 import type { Reading } from '../kit/rows.svelte.ts';
@@ -62,5 +63,8 @@ export const expectedPitch = (
   mass: number,
   settings: Readonly<Record<string, number>>,
 ): number =>
-  Math.sqrt((9.80665 * mass) / string.pull.linearDensity) /
+  Math.sqrt((STANDARD_GRAVITY * mass) / string.pull.linearDensity) /
   (2 * (settings.hangingLength ?? usual.hangingLength));
+
+/** kg that pull as the string does at its pitch: what hangs on one of unknown strength is no more. */
+export const asAtPitch = ({ tension }: LabString): number => tension.value / STANDARD_GRAVITY;

@@ -1,18 +1,13 @@
 /** The intonation lab: from pitches at some frets to cents, and to how far the saddle has to move. */
-import {
-  bestSaddle,
-  errorAt,
-  intoned,
-  usualHeight,
-  type Intoned,
-} from '../../../instrument/intoned.ts';
+import { heightRange, usualHeight } from '../../../instrument/intoned.ts';
 import { readNumber } from '../../../instrument/parse.ts';
 import type { Instrument } from '../../../instrument/schema.ts';
 import { cents, type Estimate } from '../../../physics/index.ts';
-import { withDoubt } from '../kit/agree.ts';
-import type { Column } from '../kit/columns.ts';
-import type { LabString } from '../kit/strings.ts';
+import { compared, withDoubt } from '../kit/agree.ts';
+import { column, type Column } from '../kit/columns.ts';
 import type { Reading } from '../kit/rows.svelte.ts';
+import type { LabString } from '../kit/strings.ts';
+import type { Model } from './predicted.ts';
 
 /** How a harmonic at the twelfth fret is kept among the frets */
 const HARMONIC = 112;
@@ -44,8 +39,8 @@ export interface AtFret {
   readonly fret: number;
   /** Cents above the even step from the open string */
   readonly measured: Estimate;
-  /** As chapter 14's model has it, with the saddle where it serves best; undefined where the model can't say */
-  readonly predicted: number | undefined;
+  /** The same by chapter 14's model, with the saddle where it serves best; undefined where the model can't say */
+  readonly predicted: Estimate | undefined;
 }
 
 export interface InTune {
@@ -59,23 +54,10 @@ export interface InTune {
 const mean = (values: readonly number[]): number =>
   values.reduce((sum, v) => sum + v, 0) / values.length;
 
-/** Cents at the twelfth fret per m of saddle, by the model or, where it can't say, by the lengths alone. */
-function slope(
-  known: Intoned | undefined,
-  height: number,
-  setback: number,
-  length: number,
-): number {
-  if (!known) return -1200 / Math.LN2 / length;
-  const at = (more: number) => errorAt(known, { height, setback: setback + more, fret: 12 }).total;
-  const step = 1e-4;
-  return (at(step) - at(-step)) / (2 * step);
-}
-
 export function inTune(
   readings: readonly Reading[],
-  instrument: Instrument,
-  string: LabString,
+  { pull }: Pick<LabString, 'pull'>,
+  model: Model | undefined,
 ): InTune | undefined {
   const pitches = new Map<number, number[]>();
   for (const { values } of readings) {
@@ -86,9 +68,6 @@ export function inTune(
   const open = pitches.get(0);
   if (!open) return undefined;
   const f0 = mean(open);
-  const known = intoned(string.pull);
-  const height = usualHeight(instrument);
-  const setback = known ? bestSaddle(known, height).saddleSetback : 0;
   const frets = [...pitches]
     .filter(([fret]) => fret > 0 && fret !== HARMONIC)
     .sort(([a], [b]) => a - b)
@@ -101,10 +80,11 @@ export function inTune(
           READ / Math.sqrt(open.length),
         ),
       },
-      predicted: known && errorAt(known, { height, setback, fret }).total,
+      predicted: model?.at(fret),
     }));
   const twelfth = frets.find(({ fret }) => fret === 12)?.measured;
-  const perMetre = slope(known, height, setback, string.pull.speakingLength);
+  // Where the model can't say, the lengths alone do.
+  const perMetre = model?.perMetre ?? -1200 / Math.LN2 / pull.speakingLength;
   const harmonic = pitches.get(HARMONIC);
   return {
     frets,
@@ -114,6 +94,40 @@ export function inTune(
     },
     harmonic: harmonic && cents(2 * f0, mean(harmonic)),
   };
+}
+
+/** Frets that the lab asks for besides the open string and its harmonic */
+export const ASKED = [3, 5, 7, 12] as const;
+
+export const stringHeight = column({
+  key: 'height',
+  label: 'string over fret 12',
+  example: '1.8 mm',
+  units: { mm: 1e-3, in: 0.0254 },
+  digits: 2,
+  ...heightRange,
+});
+
+/** m over the twelfth fret: as it was read, else as it's commonly set. */
+export const heightOf = (
+  instrument: Instrument,
+  settings: Readonly<Record<string, number>>,
+): number => settings.height ?? usualHeight(instrument);
+
+/** Whether the frets that were read lie where the model has them, in words; undefined where it can't say. */
+export function neckVerdict(frets: readonly AtFret[]): string | undefined {
+  const both = frets.flatMap(({ fret, measured, predicted }) =>
+    predicted ? [{ fret, ...compared(predicted, measured) }] : [],
+  );
+  if (both.length === 0) return undefined;
+  const off = both.filter(({ agree }) => !agree).map(({ fret }) => String(fret));
+  if (off.length === 0)
+    return both.length === 1
+      ? 'They agree: the fret lies where the model has it, within both doubts.'
+      : 'They agree: every fret lies where the model has it, within both doubts.';
+  const named =
+    off.length === 1 ? `fret ${off[0]}` : `frets ${off.slice(0, -1).join(', ')} and ${off.at(-1)}`;
+  return `They differ by more than both doubts at ${named}. Look at the saddle first. What still stands off once it is set comes from the nut, a worn fret or the finger.`;
 }
 
 /** Which way a saddle goes, or that it stays: no further than its doubt is no move. */

@@ -36,7 +36,7 @@ export const fixed = (value: number, digits: number): string =>
 /** "0.399 ± 0.003 g/m", value and doubt in the unit that is named. */
 export function withDoubt({ value, uncertainty }: Estimate, unit: string): string {
   const digits = decimalsFor(uncertainty);
-  return `${value.toFixed(digits)}\u00a0±\u00a0${uncertainty.toFixed(digits)}\u00a0${unit}`;
+  return `${fixed(value, digits)}\u00a0±\u00a0${uncertainty.toFixed(digits)}\u00a0${unit}`;
 }
 
 export const scaled = ({ value, uncertainty }: Estimate, by: number): Estimate => ({

@@ -1,7 +1,7 @@
 /** The lab that weighs a string at its pitch: from weights and sags to the pull. */
 import { lengthOf, scaleOf } from '../../../instrument/pulls.ts';
 import type { Instrument } from '../../../instrument/schema.ts';
-import { expectedSag, pushedAside } from '../../../physics/labs.ts';
+import { expectedSag, pushedAside, sagUnder, type PushedString } from '../../../physics/labs.ts';
 import type { LabString } from '../kit/strings.ts';
 import type { Reading } from '../kit/rows.svelte.ts';
 
@@ -73,3 +73,9 @@ export function before(
   const share = 1 / Math.sqrt(sags.reduce((sum, { sag }) => sum + (sag / sagDoubt) ** 2, 0));
   return { sags, share };
 }
+
+/** The fitted curve as it is drawn: mm that the string gives under so many g. */
+export const curveOf =
+  ({ slope, cube }: PushedString) =>
+  (grams: number): number =>
+    1000 * sagUnder({ mass: grams / 1000, slope, cube: cube.value });
