@@ -26,6 +26,10 @@ export function decimalsFor(doubt: number): number {
   return Math.max(0, Math.min(6, more - power));
 }
 
+/** So many decimals that ticks so far apart differ, of an axis whose steps are 1, 2 or 5 of a power of ten. */
+export const decimalsOfStep = (step: number): number =>
+  Math.max(0, -Math.floor(Math.log10(step) + 1e-9));
+
 /** Without a minus before nothing. */
 export const fixed = (value: number, digits: number): string =>
   value
