@@ -38,7 +38,7 @@ test('a microphone that hears plucks: pitch, B and gauge, kept, and still there 
   const text = await readings.innerText();
   const [, pitch] = /([\d.]+)\s±\s[\d.]+\sHz, [\d.]+\scents below/.exec(text) ?? [];
   expect(Math.abs(1200 * Math.log2(Number(pitch) / heard.fundamental))).toBeLessThan(0.6);
-  const [, b] = /cents below E\s?4\.\s*B =\s*([\d.]+)\s±/.exec(text) ?? [];
+  const [, b] = /cents below E\s?4\.\s*B\s=\s*([\d.]+)\s±/.exec(text) ?? [];
   expect(Math.abs(Number(b) / (1e6 * heard.inharmonicity) - 1)).toBeLessThan(0.05);
   expect(text).toMatch(/The wire sounds 1\d\.\d+\s±\s0\.\d+\sthousandths/);
   expect(await readings.locator('[data-partial]').count()).toBeGreaterThan(8);
