@@ -9,6 +9,7 @@ import remarkMath from 'remark-math';
 
 import { katexCss } from './.tools/katex-css.mjs';
 import { later } from './.tools/later.mjs';
+import { leanerRuntime } from './.tools/leaner-runtime.mjs';
 import { offline } from './.tools/offline.mjs';
 import { oneSheet } from './.tools/one-sheet.mjs';
 import { yamlData } from './.tools/yaml-plugin.mjs';
@@ -25,7 +26,7 @@ const chunks = [
   { name: 'later', test: /preload-helper/, priority: 3 },
   {
     name: 'core',
-    test: /node_modules\/svelte|@astrojs\/svelte\/dist\/client|content\/data\/instruments|src\/instrument\/(store|held|own\.|moving|link\.|storage|workshop|usual|format|limits|once)|src\/physics\/(guard|pitch|units)|src\/figures\/kit\/Said/,
+    test: /node_modules\/svelte|src\/components\/island\.|content\/data\/instruments|src\/instrument\/(store|held|own\.|moving|link\.|storage|workshop|usual|format|limits|once)|src\/physics\/(guard|pitch|units)|src\/figures\/kit\/Said/,
     priority: 2,
   },
   {
@@ -149,7 +150,12 @@ export default defineConfig({
   ],
   security: { csp },
   vite: {
-    plugins: [yamlData(), katexCss(), leaner, later()],
+    resolve: {
+      alias: {
+        '@astrojs/svelte/client.js': new URL('src/components/island.ts', import.meta.url).pathname,
+      },
+    },
+    plugins: [yamlData(), katexCss(), leaner, later(), leanerRuntime()],
     build: {
       rollupOptions: { output: { codeSplitting: { groups: chunks } } },
     },
