@@ -16,7 +16,7 @@ export class Attempt<K extends ExerciseKind> {
   /** What came in with the chapter's file; undefined before. */
   exercise: OfKind<K> | undefined = $state.raw();
   given: Picked | undefined = $state.raw();
-  #missing = $state(false);
+  #missing = $state.raw(false);
   #asked: Asked | undefined = $derived.by(
     () => this.exercise && this.#ask(this.exercise, store.settled),
   );

@@ -20,7 +20,7 @@ class Progress {
   /** How often an exercise has been answered up to the first right answer, by its key. */
   #tries: ReadonlyMap<string, number> = $state.raw(new Map());
   #cleared: ReadonlyMap<string, string> | undefined = $state.raw();
-  #refused = $state(false);
+  #refused = $state.raw(false);
   #opened = false;
 
   /** Undefined while it has not been. */

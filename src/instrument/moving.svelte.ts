@@ -8,11 +8,11 @@ const REST = 50;
 
 class Moving {
   /** Whether a handle is under a pointer */
-  any = $state(false);
+  any = $state.raw(false);
   /** The figure whose handle has moved last */
   by: object | undefined = $state.raw();
   /** Counts the beats. Read it to follow them. */
-  beat = $state(0);
+  beat = $state.raw(0);
   /** Hands on what was painted ahead of the state (figures/kit/follower.svelte.ts): before each beat, and at the end. */
   beforeBeat: (() => void) | undefined;
   /** While a drag that was given up is put back: what is settled then is what was there before it */

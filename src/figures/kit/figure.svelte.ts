@@ -7,7 +7,7 @@ export class Figure extends Follower {
   /** In which the figure tells its numbers; derived, so that a step of a drag that leaves them alone wakes nobody. */
   readonly units: Units = $derived(this.told.units);
   /** What is spoken once a drag has ended; `Said` speaks it. */
-  said = $state('');
+  said = $state.raw('');
 }
 
 /**

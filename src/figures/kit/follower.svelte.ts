@@ -43,7 +43,7 @@ moving.beforeBeat = catchUp;
 
 export class Follower {
   // A figure counts as seen until the browser says otherwise, so that nothing is missed before it does.
-  #seen = $state(true);
+  #seen = $state.raw(true);
   readonly #places = new Map<Element, boolean>();
   readonly #painters = new Set<(state: State) => void>();
 

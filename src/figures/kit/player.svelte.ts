@@ -9,7 +9,7 @@ const RISING = 0.5;
 
 class Player {
   /** Who sounds; undefined when nothing does */
-  #sounding: string | undefined = $state();
+  #sounding: string | undefined = $state.raw();
   #context: AudioContext | undefined;
   #gain: GainNode | undefined;
   #source: AudioBufferSourceNode | undefined;

@@ -33,7 +33,7 @@ export class HandGuess {
   /** Which marks the reader has put where they stand */
   made: readonly boolean[] = $state.raw([]);
   /** Whether the answer lies over the guess */
-  shown = $state(false);
+  shown = $state.raw(false);
   /** Whether every mark has been put somewhere */
   readonly isMade: boolean = $derived(this.made.every(Boolean));
   /** Whether any has */

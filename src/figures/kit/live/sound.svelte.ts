@@ -10,7 +10,7 @@ const come = (then: (sounding: typeof import('./sounding.ts')) => void): void =>
   void import('./sounding.ts').then(then, () => undefined);
 
 class Sound {
-  on = $state(recall('sound') === 'on');
+  on = $state.raw(recall('sound') === 'on');
 
   turn(on: boolean): void {
     this.on = on;

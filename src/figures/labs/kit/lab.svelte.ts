@@ -9,7 +9,7 @@ export class Lab {
   readonly figure: Figure;
   readonly rows: Rows;
   /** Which string of the instrument is in hand */
-  index = $state(0);
+  index = $state.raw(0);
   readonly mine = $derived.by(() => this.figure.told.mine);
   readonly string = $derived.by(() => labString(this.mine, this.index, this.figure.units));
   /** What was read of it */

@@ -24,13 +24,13 @@ export class Rows {
   /** All readings of the lab, of whatever string, in the order in which they were taken */
   all: readonly RowRecord[] = $state.raw([]);
   settings: Readonly<Record<string, number>> = $state.raw({});
-  trouble: string = $state('');
+  trouble: string = $state.raw('');
   /** Whether the book has been read */
-  isRead = $state(false);
+  isRead = $state.raw(false);
   /** What was taken out last, until something else happens */
   gone: readonly string[] = $state.raw([]);
   /** How often something was done to the readings on this page: what follows from it is said aloud, and nothing before */
-  acts = $state(0);
+  acts = $state.raw(0);
   readonly lab: string;
   #book: Book | undefined;
   /** What was typed before the book was open */

@@ -6,7 +6,7 @@ import { pullsOf } from '../../../instrument/pulls.ts';
 export const reach = { min: 415, max: 466 } as const;
 
 class Reference {
-  #tried: number | undefined = $state();
+  #tried: number | undefined = $state.raw();
 
   /** Hz; the instrument's own until another is tried */
   of({ mine }: Pick<State, 'mine'>): number {

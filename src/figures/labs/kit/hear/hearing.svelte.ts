@@ -22,8 +22,8 @@ export interface Sound {
 export class Hearing {
   listening: Listening | undefined = $state.raw();
   /** Root mean square of the latest piece, full scale 1 */
-  level = $state(0);
-  said = $state('');
+  level = $state.raw(0);
+  said = $state.raw('');
   #ear: Ear | undefined;
 
   /** Turns the microphone on, so that each whole pluck goes to `onpluck`, or off. */
