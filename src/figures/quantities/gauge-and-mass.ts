@@ -8,7 +8,7 @@ import {
   formatShare,
   forceNumber,
 } from '../../instrument/format.ts';
-import { exactGauge, formatThickness } from '../../instrument/thickness-text.ts';
+import { exactGauge, formatThickness, thicknessUnit } from '../../instrument/thickness-text.ts';
 import { pullDoubt } from '../../instrument/doubts.ts';
 import { lengthOf, pullOf, type Pull } from '../../instrument/pulls.ts';
 import type { Gauge, State } from '../../instrument/schema.ts';
@@ -23,6 +23,7 @@ import {
 } from '../../physics/index.ts';
 import { measured, wireInHand } from '../pull/the-caliper/caliper.ts';
 import { materialName } from '../pull/the-caliper/describe.ts';
+import { rulingOf } from '../pull/the-caliper/frame.ts';
 import { triedOf } from '../trial.ts';
 import type { Quantity } from './common.ts';
 
@@ -104,6 +105,10 @@ export const quantities: Readonly<Record<string, Quantity>> = {
   'gauge.plainGauge': (s) => exactGauge(plainGauge(s), s.units),
   'gauge.plainNext': (s) => exactGauge(plainGauge(s) + 1, s.units),
   'gauge.thousandth': (s) => (s.units === 'in-lb' ? 'one thousandth' : '0.0254\u00a0mm'),
+  'gauge.turn': ({ units }) => {
+    const { letter, marksPerTurn } = rulingOf(units);
+    return `${letter(marksPerTurn)}\u00a0${thicknessUnit(units)}`;
+  },
   'gauge.stepRule': (s) => formatShare(2 / plainGauge(s), 1),
   'gauge.stepExact': (s) => formatShare((1 + 1 / plainGauge(s)) ** 2 - 1, 1),
 

@@ -6,12 +6,12 @@ import { letteredDensity } from '../../../src/instrument/format.ts';
 import { fromThousandths, material, wireTolerance } from '../../../src/physics/index.ts';
 import { centre, sheetWith, wide, type Sheet } from './sheet.ts';
 import { attribute } from './drawn.ts';
-import { trying } from './states.ts';
+import { trying, withUnits } from './states.ts';
 
-/** Units of drawing for a thousandth, by the numbers on the beam. */
-function perThousandth(sheet: Sheet): number {
+/** Units of drawing for a thousandth, or for a millimetre where the beam is ruled in them, by its numbers. */
+function ruled(sheet: Sheet): number {
   const moving = sheet.of('text[caliper-jaw]');
-  const beam = sheet.of('text').filter((t) => /^\d+$/.test(t.text) && !moving.includes(t));
+  const beam = sheet.of('text').filter((t) => /^\d+(\.\d+)?$/.test(t.text) && !moving.includes(t));
   const [first, second] = beam;
   if (!first || !second) throw new Error('the beam has no numbers');
   const scale = (second.left - first.left) / (Number(second.text) - Number(first.text));
@@ -27,7 +27,7 @@ describe.each([
   ['avocet', 1, 13, 20.1],
 ] as const)('%s, string %d', (id, string, own, jaw) => {
   const sheet = sheetWith(trying(id, { jaw }, string), TheCaliper);
-  const scale = perThousandth(sheet);
+  const scale = ruled(sheet);
   const knob = sheet.knobs[0];
   const wire = sheet.one('circle.wire');
 
@@ -71,5 +71,21 @@ describe.each([
     expect(sheet.texts).toContain(`${(jaw / 1000).toFixed(4)}\u00a0in`);
     expect(sheet.texts).toContain(`${(jaw * 0.0254).toFixed(3)}\u00a0mm`);
     expect([knob?.now, knob?.text]).toEqual([jaw, `${jaw.toFixed(1)} thousandths`]);
+  });
+
+  test('who reads in mm gets a caliper that is ruled in them, and nothing in inches', () => {
+    const metric = sheetWith(withUnits(trying(id, { jaw }, string), 'mm-N'), TheCaliper);
+    const mm = ruled(metric);
+    expect(wide(metric.one('circle.wire')) / mm).toBeCloseTo(jaw * 0.0254, 6);
+    expect(metric.texts).toContain(`${(jaw * 0.0254).toFixed(3)}\u00a0mm`);
+    expect(metric.texts.join('\n')).not.toMatch(/in$/m);
+    const hub = centre(metric.one('circle.hub'));
+    const [, tip = [NaN, NaN]] = metric.one('path.needle').lines[0] ?? [];
+    const turn = Math.atan2(tip[0] - hub[0], hub[1] - tip[1]) / (2 * Math.PI);
+    expect((turn + 1) % 1).toBeCloseTo(((jaw * 0.0254) / 0.2) % 1, 4);
+    const half = metric.of('text[caliper-jaw]').find((t) => t.text === '0.1');
+    expect(half?.top).toBeGreaterThan(hub[1]);
+    const said = sheetWith(withUnits(trying(id, { jaw }, string), 'mm-N'), TheCaliper).summary;
+    expect(said).not.toMatch(/thousandth|\bin\b/);
   });
 });

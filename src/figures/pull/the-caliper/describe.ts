@@ -13,12 +13,11 @@ import type { Measured } from './caliper.ts';
 
 const GAP = '\u00a0';
 
-export const inchText = (metres: number): string => `${inches(metres).toFixed(4)}${GAP}in`;
+const inchText = (metres: number): string => `${inches(metres).toFixed(4)}${GAP}in`;
 export const millimetreText = (metres: number): string =>
   `${millimetres(metres).toFixed(3)}${GAP}mm`;
 export const areaText = (area: number): string => `${(area * 1e6).toPrecision(3)}${GAP}mm²`;
-export const thousandthsText = (metres: number): string =>
-  `${thousandths(metres).toFixed(1)} thousandths`;
+const thousandthsText = (metres: number): string => `${thousandths(metres).toFixed(1)} thousandths`;
 
 /** In the reader's unit: inches as a caliper reads them, or mm. */
 export const diameterText = (metres: number, units: Units): string =>
@@ -39,7 +38,11 @@ export const materialName = (wire: PlainString): string =>
 
 export function describe(wire: PlainString, at: Measured, units: Units): string {
   const own = at.diameter === wire.diameter ? '' : `, its own ${gaugeText(wire.diameter, units)}`;
-  return `The section of a plain wire of ${materialName(wire)} between the jaws of a dial caliper: ${thousandthsText(at.diameter)}, ${millimetreText(at.diameter)}${own}. Area ${areaText(at.area)}, unit weight ${letteredDensity(at.linearDensity)}, ${toleranceText(at, units)}.`;
+  const reads =
+    units === 'in-lb'
+      ? `${thousandthsText(at.diameter)}, ${millimetreText(at.diameter)}`
+      : millimetreText(at.diameter);
+  return `The section of a plain wire of ${materialName(wire)} between the jaws of a dial caliper: ${reads}${own}. Area ${areaText(at.area)}, unit weight ${letteredDensity(at.linearDensity)}, ${toleranceText(at, units)}.`;
 }
 
 export const describeShort = (at: Measured, units: Units): string =>
