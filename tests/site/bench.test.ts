@@ -11,6 +11,7 @@ import { initialState } from '../../src/instrument/workshop.ts';
 import * as physics from '../../src/physics/index.ts';
 import { browser } from './browser.ts';
 import { desktop, dragWithMouse, open, phone, scrollThrough } from './kit.ts';
+import { packed, printed } from './pdf.ts';
 
 async function bench(link = '', viewport = desktop) {
   const visit = await open(browser, `${inject('origin')}bench/${link}`, { viewport });
@@ -200,6 +201,54 @@ describe('taking the sheet along', () => {
     await scrollThrough(other.page);
     expect(await gaugeField(other.page, 1).inputValue()).toBe('10.5');
     await other.close();
+  });
+
+  test('as a worksheet that gives instruments and aim and nothing that is to be found, and as its key', async () => {
+    // With a hand's own pick, a job's card and the bends on it, all of which would tell.
+    const { page, close } = await bench();
+    await gaugeField(page, 3).fill('16.5');
+    await gaugeField(page, 3).press('Enter');
+    await page.locator('.bends summary').click();
+    await page.getByRole('button', { name: 'Keep as a job' }).click();
+    await page.getByRole('article', { name: 'Job card' }).waitFor();
+    await page.locator('.bends tbody tr').first().waitFor();
+    await page.evaluate(() => (window.print = () => undefined));
+    const paper = async (name: string): Promise<string> => {
+      await page.getByRole('button', { name, exact: true }).click();
+      await page.waitForFunction(() => document.documentElement.dataset.paper);
+      const { pages } = await printed(page);
+      await page.evaluate(() => dispatchEvent(new Event('afterprint')));
+      return pages.join('');
+    };
+    const texts = (cells: string) => page.locator(`.stringing ${cells}`).allTextContents();
+    const found = (
+      await Promise.all(
+        ['tbody :is(.gauge strong, .pull, .difference, .felt, .share)', 'tbody :is(strong, .by)']
+          .concat('.verdict', '.checks strong')
+          .map(texts),
+      )
+    )
+      .flat()
+      .map(packed)
+      .filter((text) => text !== '');
+    expect(found.length).toBeGreaterThan(40);
+    const given = await texts('tbody :is(.note, .own, #sheet-rows .aim, .from)');
+    expect(given.length).toBeGreaterThan(24);
+
+    const sheet = await paper('Print a worksheet');
+    for (const text of given) expect(sheet).toContain(packed(text));
+    // A pick may be of a gauge that is given, and a share be one of the thresholds in the small print.
+    const open = [...given, ...(await texts('.key'))].map(packed);
+    const telling = found.filter((text) => !open.some((each) => each.includes(text)));
+    expect(telling.length).toBeGreaterThan(30);
+    expect(telling.filter((text) => sheet.includes(text))).toEqual([]);
+    expect(sheet).toMatch(/Stringingsheet:worksheet.*Name.*Date.*Takecare.*Working/);
+
+    const key = await paper('Print its key');
+    expect(key).toContain('Stringingsheet:key');
+    for (const text of [...given.map(packed), ...found]) expect(key).toContain(text);
+    expect(await paper('Print the sheet')).not.toMatch(/worksheet|sheet:key/);
+    await close();
   });
 
   test.each(['A4', 'Letter'])('on one page of %s', async (format) => {

@@ -128,8 +128,8 @@ test('getting a sheet', async () => {
   for (const key of ['Tab', 'ArrowLeft', 'Tab']) await reader.press(key);
   await reader.write('a thick one');
   for (const key of ['Enter', 'Escape']) await reader.press(key);
-  await reader.from('.hand-over');
-  for (const key of ['Tab', 'Tab', 'Enter']) await reader.press(key);
+  await reader.from('.print-choices');
+  for (const key of ['Tab', 'Tab', 'Tab', 'Tab', 'Enter']) await reader.press(key);
   await close();
 
   const picked = planOf(initialState).strings[0]?.pull?.gauge;
@@ -157,6 +157,8 @@ test('getting a sheet', async () => {
       `  “${refused}”`,
       `Escape: Gauge of string 1, textbox, ${formatGauge(lighter, units)}`,
       'Tab: Print the sheet, button',
+      'Tab: Print a worksheet, button',
+      'Tab: Print its key, button',
       'Tab: Copy a link, button',
       'Enter: Copy a link, button',
       '  “Link copied. It opens this bench as it stands.”',

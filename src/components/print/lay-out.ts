@@ -4,8 +4,7 @@ import { store } from '../../instrument/store.svelte.ts';
 import { codeOf } from '../../figures/kit/code/qr.ts';
 
 import { answersInWords } from './key.ts';
-
-export type Paper = 'read' | 'worksheet' | 'key';
+import type { Paper } from './paper.ts';
 
 const SVG = 'http://www.w3.org/2000/svg';
 /** Blank around the code that a reader of it needs, in its modules: ISO/IEC 18004 */
@@ -109,22 +108,16 @@ async function answer(chapter: string): Promise<() => void> {
   return () => lines.forEach((line) => line.remove());
 }
 
-/** Lays the page out for `paper`, until its print has ended. `chapter` is its slug. */
-export async function layOut(paper: Paper, chapter: string): Promise<void> {
-  const { documentElement: root } = document;
+/** Lays a chapter out for `paper`; what it returns puts it back. `chapter` is its slug. */
+export async function layOut(paper: Paper, chapter: string): Promise<() => void> {
+  const { style } = document.documentElement;
   const putBack =
     paper === 'key' ? await answer(chapter) : paper === 'worksheet' ? shuffleBack() : () => {};
-  root.dataset.paper = paper;
   const questions = [...document.querySelectorAll('.prose > .exercise')].map(measure);
-  root.style.setProperty('--space-for-one', `${spaceFor(questions)}mm`);
+  style.setProperty('--space-for-one', `${spaceFor(questions)}mm`);
   document.querySelector('[data-paper-code]')?.replaceChildren(code());
-  window.addEventListener(
-    'afterprint',
-    () => {
-      putBack();
-      delete root.dataset.paper;
-      root.style.removeProperty('--space-for-one');
-    },
-    { once: true },
-  );
+  return () => {
+    putBack();
+    style.removeProperty('--space-for-one');
+  };
 }

@@ -1,14 +1,10 @@
-/** Prints what the pressed button names. */
-import { layOut, type Paper } from './lay-out.ts';
+/** Prints what the pressed button names: of the chapter that holds it, or else of the stringing sheet. */
+import { isPaper, printAs } from './paper.ts';
 
-const isPaper = (name: string | undefined): name is Paper =>
-  name === 'read' || name === 'worksheet' || name === 'key';
-
-/** `button` names the paper, and what holds it the chapter. */
 export async function press(button: HTMLButtonElement): Promise<void> {
   const { paperAs } = button.dataset;
-  const chapter = button.closest<HTMLElement>('[data-chapter]')?.dataset.chapter ?? '';
+  const chapter = button.closest<HTMLElement>('[data-chapter]')?.dataset.chapter;
   if (!isPaper(paperAs)) return;
-  await layOut(paperAs, chapter);
-  window.print();
+  if (chapter === undefined) printAs(paperAs);
+  else printAs(paperAs, await (await import('./lay-out.ts')).layOut(paperAs, chapter));
 }
