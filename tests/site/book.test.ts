@@ -4,7 +4,16 @@ import { afterAll, beforeAll, describe, expect, inject, test } from 'vitest';
 
 import { encode } from '../../src/instrument/link.ts';
 import { initialState, workshopInstrument } from '../../src/instrument/workshop.ts';
-import { desktop, launch, open, phone, pressKey, sliderValue } from './kit.ts';
+import {
+  desktop,
+  launch,
+  open,
+  phone,
+  pressKey,
+  quiet,
+  scrollThrough,
+  sliderValue,
+} from './kit.ts';
 import { type } from './one-figure.ts';
 
 let browser: Browser;
@@ -148,8 +157,21 @@ describe('what is tried', () => {
     await close();
   });
 
-  test('in chapter 1 is left behind there', async () => {
-    const { page, close } = await described('course/three-things-set-the-pull/');
+  test('in chapter 1 is left behind there: no later chapter shows it, or speaks of it', async () => {
+    const later = ['pitch', 'bending', 'in-tune-up-the-neck'];
+    const { page, close } = await described(`course/${later[0]}/`);
+    // What the figures draw and the text says of the reader's instrument; the page is seen to its end, so that all of it is alive.
+    const told = async (slug: string) => {
+      await go(page, `course/${slug}/`);
+      await scrollThrough(page);
+      // It was built for the workshop's instrument.
+      await expect.poll(() => page.locator('.prose').textContent()).toContain('Dunlin');
+      await quiet(page);
+      return page.locator('.prose').allTextContents();
+    };
+    const before = new Map<string, string[]>();
+    for (const slug of later) before.set(slug, await told(slug));
+    await go(page, 'course/three-things-set-the-pull/');
     const figure = await come(page, 'three-handles');
     const gauge = figure.locator('[data-handle="gauge"]:visible');
     const { text } = await sliderValue(gauge);
@@ -158,6 +180,7 @@ describe('what is tried', () => {
     await page.locator('.onward a').last().click();
     await page.waitForURL(/speaking-length\/(#|$)/);
     expect(page.url()).not.toMatch(/\/t[gln]-/);
+    for (const slug of later) expect(await told(slug), slug).toEqual(before.get(slug));
     await go(page, 'course/three-things-set-the-pull/');
     await come(page, 'three-handles');
     expect((await sliderValue(gauge)).text).toBe(text);
