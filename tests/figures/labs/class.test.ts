@@ -100,8 +100,12 @@ test('a row is read back to the digits that it was written with, however it is s
 });
 
 test('whatever is pasted, reading never throws', () => {
+  // Any code units, halves of pairs among them; a library's own table of all signs takes seconds to build.
+  const anything = fc
+    .array(fc.nat(0xffff), { maxLength: 80 })
+    .map((units) => String.fromCharCode(...units));
   fc.assert(
-    fc.property(fc.string({ unit: 'binary', maxLength: 80 }), (any) => {
+    fc.property(fc.oneof(anything, fc.string({ maxLength: 80 })), (any) => {
       expect(take(any, []).taken).toEqual([]);
       expect(take(`WEIGH/${any}`, []).taken).toEqual([]);
     }),

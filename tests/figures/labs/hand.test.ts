@@ -7,11 +7,10 @@ import {
   judgedOf,
   mayReplace,
   placeWords,
-  thresholdOf,
   turnWords,
   type Judged,
 } from '../../../src/figures/labs/hand/hand.ts';
-import { pairRight } from '../../../src/physics/labs.ts';
+import { handThreshold, pairRight } from '../../../src/physics/labs.ts';
 import { generator } from '../../physics/labs/chance.ts';
 
 /** A player of that threshold, over so many judgements; what a friend would have kept. */
@@ -102,7 +101,7 @@ test('harder is less far below pitch, and the same place is no judgement', () =>
 test('players of 4, 7 and 15 % come out in that order, about where they are', () => {
   for (const threshold of [0.04, 0.07, 0.15]) {
     const found = [1, 2, 3, 4, 5, 6, 7, 8, 9].map(
-      (seed) => thresholdOf(played(threshold, 120, seed))?.value ?? NaN,
+      (seed) => handThreshold(played(threshold, 120, seed))?.value ?? NaN,
     );
     const middle = found.sort((a, b) => a - b)[4] ?? NaN;
     expect(middle / threshold).toBeGreaterThan(0.75);
@@ -112,9 +111,9 @@ test('players of 4, 7 and 15 % come out in that order, about where they are', ()
 
 test('one session, however long, does not stand in for the published threshold; two with a narrow range do', () => {
   const one = played(0.07, 200, 4, 1);
-  expect(mayReplace(one, thresholdOf(one))).toBe(false);
+  expect(mayReplace(one, handThreshold(one))).toBe(false);
   const two = [...one, ...played(0.07, 60, 5, 2)];
-  const found = thresholdOf(two);
+  const found = handThreshold(two);
   expect(mayReplace(two, found)).toBe(true);
   expect(mayReplace(two, found && { ...found, high: found.low * 2.6 })).toBe(false);
   expect(mayReplace(two, found && { ...found, openAbove: true })).toBe(false);

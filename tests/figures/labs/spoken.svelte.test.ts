@@ -97,19 +97,21 @@ test('a friend who hears the page is told the next place, and goes on by keys', 
   come(HandReadings);
   await press('Begin the session');
   const next =
-    /^Judgement (\d+)\. (First turn to \d+ cents below B\s?3\. Then turn|Turn) to (\d+) cents below/;
+    /Judgement (\d+)\. (First turn to \d+ cents below B\s?3\. Then turn|Turn) to (\d+) cents below/;
   await vi.waitFor(() => expect(next.exec(said())?.[1]).toBe('1'));
   // What has come in its place: the field that says where the string ended up
   await vi.waitFor(() => expect(document.activeElement?.tagName).toBe('INPUT'));
   await press('Softer than before');
   await vi.waitFor(() => expect(next.exec(said())?.[1]).toBe('2'));
-  const statuses = [...document.querySelectorAll('[role="status"]')];
-  expect(statuses.map((each) => each.textContent).join(' ')).toContain('Kept: judgement 1.');
+  // What was done is said before what comes.
+  expect(said()).toMatch(/^Kept: judgement 1\. Judgement 2\. /);
   expect(focused()).toBe('Softer than before');
   await press('Take the last answer back');
   await vi.waitFor(() => expect(next.exec(said())?.[1]).toBe('1'));
   // That button rests now.
   await vi.waitFor(() => expect(focused()).toBe('Softer than before'));
+  expect(said()).toMatch(/^Answer 1 is out\. Bring the string back to its pitch\. Judgement 1\. /);
   await press('End this session');
+  await vi.waitFor(() => expect(said()).toBe('The session is over, with 0 judgements.'));
   await vi.waitFor(() => expect(focused()).toMatch(/^Begin (the|another) session$/));
 });

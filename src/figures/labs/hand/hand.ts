@@ -2,13 +2,13 @@
 import {
   centsDown,
   differenceOfCents,
-  handThreshold,
   nextStep,
   REACH,
   type HandThreshold,
   type Judgement,
 } from '../../../physics/labs.ts';
 import { cents } from '../../../physics/index.ts';
+import { percent } from '../kit/agree.ts';
 import { plainColumn } from '../kit/columns.ts';
 import type { Reading } from '../kit/rows.svelte.ts';
 
@@ -91,8 +91,9 @@ export function judge(before: number, now: number, saidHarder: boolean): Judgeme
   return { difference, right: saidHarder === now < before };
 }
 
-export const thresholdOf = (judged: readonly Judged[]): HandThreshold | undefined =>
-  handThreshold(judged);
+/** How wide its range is, in words; open where the answers set no end to it. */
+export const rangeWords = ({ low, high, openBelow, openAbove }: HandThreshold): string =>
+  `likely between ${openBelow ? 'next to nothing' : percent(low)} and ${openAbove ? 'a great deal' : percent(high)}`;
 
 /** Whether the threshold may stand in for the published one. */
 export function mayReplace(judged: readonly Judged[], found: HandThreshold | undefined): boolean {
