@@ -62,13 +62,16 @@ test('a prediction’s doubt is what the heights, the fret and the stretch leave
   const at = (more: number, fret: number) =>
     (modelOf(string, height + more) ?? never()).at(fret).value;
   for (const fret of [1, 3, 7, 12]) {
-    const { uncertainty } = model.at(fret);
-    // A fret sawn a tenth of a millimetre off, by the length that is left.
+    const { uncertainty, contributions } = model.at(fret);
+    // A fret sawn a tenth of a millimetre off, by the length that is left
     const ahead = string.pull.speakingLength / 2 ** (fret / 12);
-    const place = (1200 / Math.LN2) * (1e-4 / Math.sqrt(3) / ahead);
-    const high = Math.abs(at(1e-4, fret) - at(-1e-4, fret)) / Math.sqrt(3);
-    expect(uncertainty).toBeGreaterThanOrEqual(Math.hypot(place, high) * 0.99);
-    expect(uncertainty).toBeLessThan(3);
+    expect(contributions.place).toBeCloseTo((1200 / Math.LN2) * (1e-4 / Math.sqrt(3) / ahead), 4);
+    // A height read two tenths off, by what the model says of such strings
+    const off = 2e-4 / Math.sqrt(3);
+    expect(contributions.height).toBeCloseTo(Math.abs(at(off, fret) - at(-off, fret)) / 2, 9);
+    expect(Math.min(contributions.nut, contributions.stretch)).toBeGreaterThan(1e-4);
+    const { height: h, nut, stretch, place } = contributions;
+    expect(uncertainty).toBeCloseTo(Math.hypot(h, nut, stretch, place), 9);
   }
   // A nut that is cut too high or too low shows most at the first frets.
   expect(model.at(1).uncertainty).toBeGreaterThan(model.at(5).uncertainty);

@@ -11,7 +11,6 @@ import {
   propagate,
   type Action,
   type Construction,
-  type Estimate,
 } from '../../../physics/index.ts';
 import type { LabString } from '../kit/strings.ts';
 
@@ -28,11 +27,13 @@ function stretchDoubt(c: Construction): number {
   return Math.hypot(fromHalfWidth(modulus.tolerance / modulus.value), core);
 }
 
+type Input = 'height' | 'nut' | 'stretch' | 'place';
+
 export interface Model {
   /** m by which the saddle stands behind the scale length where it serves best */
   readonly setback: number;
-  /** Cents above the even step, with what the heights, the frets and the string's stretch leave open */
-  readonly at: (fret: number) => Estimate;
+  /** Cents above the even step, with what the heights, the frets and the string's stretch leave open, each by itself too */
+  readonly at: (fret: number) => ReturnType<typeof propagate<Input>>;
   /** Cents at the twelfth fret for each m that the saddle goes back */
   readonly perMetre: number;
 }
@@ -43,7 +44,6 @@ export function modelOf({ pull }: LabString, height: number): Model | undefined 
   if (!known) return undefined;
   const scaleLength = pull.speakingLength;
   const shift = stretchDoubt(pull.construction);
-  type Input = 'height' | 'nut' | 'stretch' | 'place';
   const lies = (at: Readonly<Record<Input, number>>): Action => ({
     ...actionAt(scaleLength, at.height),
     nutHeight: at.nut,
@@ -72,7 +72,7 @@ export function modelOf({ pull }: LabString, height: number): Model | undefined 
     perMetre: (error(usual, 12, setback + step) - error(usual, 12, setback - step)) / (2 * step),
     at: (fret) => {
       const ahead = scaleLength - fretPosition({ scaleLength, fret });
-      const { value, uncertainty } = propagate(
+      return propagate(
         (at) => error(at, fret, best(at)) + 1200 * Math.log2(ahead / (ahead - at.place)),
         {
           height: { value: usual.height, uncertainty: fromHalfWidth(READ.height) },
@@ -81,7 +81,6 @@ export function modelOf({ pull }: LabString, height: number): Model | undefined 
           place: { value: 0, uncertainty: fromHalfWidth(READ.place) },
         },
       );
-      return { value, uncertainty };
     },
   };
 }
