@@ -4,6 +4,7 @@ import { fileURLToPath } from 'node:url';
 import { defineConfig } from 'vitest/config';
 import { BaseSequencer, type TestSpecification } from 'vitest/node';
 
+import { leanerRuntime } from '../.tools/leaner-runtime.mjs';
 import { yamlData } from '../.tools/yaml-plugin.mjs';
 
 const root = fileURLToPath(new URL('..', import.meta.url));
@@ -40,8 +41,8 @@ export default defineConfig({
       },
       {
         root,
-        plugins: [svelte(), yamlData()],
-        // What reacts is tested as the browser runs it: Svelte's client code, though without a DOM.
+        plugins: [svelte(), yamlData(), leanerRuntime({ inTests: true })],
+        // What reacts is tested as the browser runs it: Svelte's client code, as lean as readers load it, though without a DOM.
         resolve: { conditions: ['browser'] },
         test: {
           name: 'unit-runes',

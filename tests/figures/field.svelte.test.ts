@@ -16,13 +16,13 @@ function placed() {
   const taken: number[] = [];
   const asked: PromiseWithResolvers<void>[] = [];
   let isThere = false;
-  const props = $state({ text: '25.5' });
+  let shown = $state.raw('25.5');
   field = mount(Field, {
     target: document.body,
     props: {
       label: 'Speaking length',
       get text() {
-        return props.text;
+        return shown;
       },
       bring: () => {
         const way = Promise.withResolvers<void>();
@@ -50,7 +50,7 @@ function placed() {
     settle,
     /** What undo, a handle or another window does to the value behind the field */
     moves(text: string) {
-      props.text = text;
+      shown = text;
       flushSync();
     },
     message: () => document.querySelector('[role="alert"]')?.textContent,

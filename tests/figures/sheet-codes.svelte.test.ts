@@ -25,13 +25,20 @@ const strung: State = {
 
 test('the codes of a sheet open bench and chapter with its picks', async () => {
   window.location.href = 'https://strings.example/bench/#v1/whatever';
-  const props = $state({ state: initialState });
-  const head = mount(SheetHead, { target: document.body, props });
+  let state = $state.raw(initialState);
+  const head = mount(SheetHead, {
+    target: document.body,
+    props: {
+      get state() {
+        return state;
+      },
+    },
+  });
   flushSync();
   const codes = () => [...document.querySelectorAll('.codes svg')];
   // As long as it is the example's, its address says it all.
   expect(codes()).toEqual([]);
-  props.state = strung;
+  state = strung;
   flushSync();
   await vi.waitFor(() => {
     flushSync();
