@@ -15,6 +15,7 @@ import {
   type Visit,
 } from './kit.ts';
 import { drawnBelow, withLetters } from './large-letters.ts';
+import { lettersOver } from './letters-over.ts';
 import { isFirstOfItsKind } from './pages.ts';
 import { watchShifts } from './shifts.ts';
 import { centre, fingersOn, standing } from './touch.ts';
@@ -120,6 +121,19 @@ export function everyPage(path: string): void {
     expect(await drawnBelow(visit.page, 11)).toEqual([]);
     await visit.page.setViewportSize(phone);
   });
+
+  test.each([
+    ['a phone', phone],
+    ['a wide screen', desktop],
+  ] as const)(
+    'draws no letters over one another on %s, in the device’s own faces neither',
+    async (_, size) => {
+      await visit.page.setViewportSize(size);
+      for (const own of [false, true])
+        expect(await lettersOver(visit.page, own), own ? 'own faces' : '').toEqual([]);
+      await visit.page.setViewportSize(phone);
+    },
+  );
 
   test.each([
     ['a phone', phone, [150, 175, 200]],

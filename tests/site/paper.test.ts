@@ -136,7 +136,7 @@ describe.each(sheets)('/%s on paper', (path) => {
   test('cuts no figure: each is lower than a page', async () => {
     const { page } = visit;
     await page.emulateMedia({ media: 'print' });
-    await page.setViewportSize({ width: Math.round(((210 - 2 * 18) / 25.4) * 96), height: 1000 });
+    await page.setViewportSize({ width: Math.round(((210 - 2 * 10) / 25.4) * 96), height: 1000 });
     const sheets = await page.evaluate(() =>
       [...document.querySelectorAll('.figure-body')].map((body) => ({
         narrow: [...body.querySelectorAll('.phone, .narrow-sheet')].filter((s) =>

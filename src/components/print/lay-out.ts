@@ -58,8 +58,9 @@ export function spaceFor(questions: readonly Question[]): number {
   return space;
 }
 
-/** In a line of print, at least */
-const MOST_LETTERS = 85;
+/** In a line of print, at least; and in the lettering of one of two columns */
+const MOST_LETTERS = 90;
+const IN_HALF = 62;
 const linesOf = (element: Element | null, letters: number): number =>
   Math.max(1, Math.ceil((element?.textContent.trim().length ?? 0) / letters));
 
@@ -67,19 +68,19 @@ const linesOf = (element: Element | null, letters: number): number =>
 function measure(exercise: Element): Question {
   const asked = 5.8 * linesOf(exercise.querySelector('.question'), MOST_LETTERS);
   const order = [...exercise.querySelectorAll('.order li')];
-  if (order.length) return { height: asked + 18 + 9.9 * order.length, isWorked: false };
+  if (order.length) return { height: asked + 20 + 9.9 * order.length, isWorked: false };
   const options = [...exercise.querySelectorAll('label:has(input[type="radio"])')];
-  if (!options.length) return { height: asked + 22, isWorked: true };
+  if (!options.length) return { height: asked + 24, isWorked: true };
   // Lines of a working stand one below the other, choices two in a row.
   const lines = options.filter((each) => each.closest('fieldset.sheet'));
   const row = (each: Element, letters: number) => 5 + 4.6 * linesOf(each, letters);
   if (lines.length)
     return {
-      height: asked + 16 + lines.reduce((sum, each) => sum + row(each, MOST_LETTERS), 0),
+      height: asked + 18 + lines.reduce((sum, each) => sum + row(each, MOST_LETTERS), 0),
       isWorked: false,
     };
-  const highest = Math.max(...options.map((each) => row(each, MOST_LETTERS / 2)));
-  return { height: asked + 16 + highest * Math.ceil(options.length / 2), isWorked: false };
+  const highest = Math.max(...options.map((each) => row(each, IN_HALF)));
+  return { height: asked + 18 + highest * Math.ceil(options.length / 2), isWorked: false };
 }
 
 /** Each list that is to be put in order, in an order that gives nothing away, however far the reader has put it right. */

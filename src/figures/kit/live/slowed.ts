@@ -1,3 +1,5 @@
 /** How many times slower than it sounds a string is drawn to swing, and how that is said beside it. */
 export const SLOWED = 100;
-export const slowedWords = `vibration shown ${SLOWED} times slower`;
+/** For a narrow drawing, beside what it is about */
+export const slowedShort = `shown ${SLOWED} times slower`;
+export const slowedWords = `vibration ${slowedShort}`;
