@@ -1,7 +1,7 @@
 /** The button of the colours: one in the head of a wide page, one in the foot of a narrow one. */
 import { chooseTheme, currentTheme, themes } from './theme.ts';
 
-const names = { auto: 'as the device', light: 'paper', dark: 'blueprint' };
+const names = { auto: 'follow the device', light: 'paper', dark: 'blueprint' };
 
 /** Has the buttons say what is chosen. */
 export function name(): void {

@@ -17,4 +17,4 @@ export async function loadExercise<K extends ExerciseKind>(
   }
 }
 
-export const NOT_ARRIVED = 'A part of this page did not arrive. Load the page again to answer.';
+export const NOT_ARRIVED = 'Part of this page didn’t load. Load the page again to answer.';

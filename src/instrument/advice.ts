@@ -17,10 +17,9 @@ export interface Advice {
 const ALWAYS = [
   'Wear eye protection, and slacken a string before you cut it: a string under tension whips, and cut ends are sharp.',
 ] as const;
-const NO_STEEL = 'Steel strings never go on an instrument that was built for nylon.';
+const NO_STEEL = 'Never put steel strings on an instrument that was built for nylon.';
 
-const LOADS =
-  'Their maker says what neck, top and bridge may carry; ask before you add to the load.';
+const LOADS = 'The maker says what neck, top and bridge may carry. Ask before you add to the load.';
 const OLD = 'Have a vintage, cracked or unknown instrument seen by a qualified repairer first.';
 
 /** A string thinner than this share of the old one may rattle in its slot: common practice. */
@@ -55,7 +54,7 @@ export function adviceFor(state: State, plan: Plan): Advice {
     },
     {
       what: 'Action',
-      why: 'It follows the relief: measure it at the twelfth fret only when the relief is right.',
+      why: 'Set the relief first, then measure this at the twelfth fret.',
     },
     { what: 'Intonation', why: INTONATION[other.bridge ?? 'unknown'] },
     ...bridgeCheck(other, load),
@@ -104,9 +103,7 @@ function slots(strung: readonly Strung[], { strings }: Target, plan: Plan): read
         ]
       : []),
     ...(wide.length > 0
-      ? [
-          `${stringNumbers(wide, plan)} a good deal thinner, and may sit low or rattle in the old slot.`,
-        ]
+      ? [`${stringNumbers(wide, plan)} much thinner, and may sit low or rattle in the old slot.`]
       : []),
   ];
   return why.length > 0 ? [{ what: 'Nut slots', why: why.join(' ') }] : [];
@@ -122,7 +119,7 @@ function posts(strung: readonly Strung[], { strings }: Target, plan: Plan): read
     : [
         {
           what: 'Post and ball end',
-          why: `${stringNumbers(more, plan)} thicker than any string on it now: see that it goes through the post, and that its end seats in the bridge, before you cut it.`,
+          why: `${stringNumbers(more, plan)} thicker than any string on it now. Before you cut it, check that it goes through the post and that its end seats in the bridge.`,
         },
       ];
 }
@@ -140,7 +137,7 @@ const INTONATION = {
   sprung:
     'A different gauge needs its saddle in a different place. Once the bridge is level, set each string against its octave, fretted as it is played.',
   glued:
-    'The saddle stays where it is. Check each string against its octave; where one is off, its place on the saddle’s crown is what can be shaped.',
+    'The saddle stays where it is. Check each string against its octave. Where one is off, the crown of the saddle can be shaped under it.',
   standing:
     'Move the bridge until both outer strings agree with their octaves, then check the ones between.',
   unknown:
@@ -159,14 +156,14 @@ function bridgeCheck({ bridge }: Target, load: number | undefined): readonly Che
     return [
       {
         what: 'Bridge',
-        why: 'Only the strings hold it. Change them one at a time, and see that it still stands upright where it stood.',
+        why: 'Only the strings hold it. Change them one at a time, and check that it stays upright and in its place.',
       },
     ];
   return bridge === undefined
     ? [
         {
           what: 'Bridge',
-          why: 'If it floats on springs, level it before you judge anything else. Say under “What is on it now” how it holds its strings, and only the lines for that bridge stand here.',
+          why: 'If it floats on springs, level it before you judge anything else. Say under “What is on it now” what kind of bridge it is, and you’ll see only the lines for that kind.',
         },
       ]
     : [];
@@ -190,7 +187,7 @@ function beyondCheck(state: State, strung: readonly Strung[]): readonly Check[] 
   return [
     {
       what: 'Beyond nut and saddle',
-      why: `The bends are worked out with the strings held there. If they slip, they go up to ${formatShare(Math.max(...further))} further for the same rise.`,
+      why: `The bends are worked out with the strings held there. If they slip, you push up to ${formatShare(Math.max(...further))} further for the same rise.`,
     },
   ];
 }

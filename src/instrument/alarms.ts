@@ -179,7 +179,7 @@ export function alarmsOf(state: State): readonly string[] {
     ...new Set([
       ...(steel
         ? [
-            `Don’t string it so: ${name} is built for ${builtFor}, and here it would get steel. Its pull can tear the bridge off and fold the top.`,
+            `Don’t string it like that: ${name} is built for ${builtFor}, and here it would get steel. Its pull can tear the bridge off and fold the top.`,
           ]
         : soft &&
             load >
@@ -189,7 +189,7 @@ export function alarmsOf(state: State): readonly string[] {
                   lengthOf(other, 0),
                 ).total
           ? [
-              `Don’t string it so: ${name} is built for ${builtFor}, and ${formatTotal(load, units)} is the load of steel. It can tear the bridge off and fold the top.`,
+              `Don’t string it like that: ${name} is built for ${builtFor}, and ${formatTotal(load, units)} is the load of steel. It can tear the bridge off and fold the top.`,
             ]
           : []),
       ...stringAlarms(name, pulls, units),

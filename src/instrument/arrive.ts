@@ -33,7 +33,7 @@ function takeMemory(held: Page, remembered: string): void {
   const { state } = decode(remembered, initialState);
   if (!state) {
     held.notice =
-      'What this device remembered could not be read; the workshop’s instrument stands in.';
+      'We couldn’t read what this device remembered, so you see the workshop’s instrument.';
     return;
   }
   held.begun = true;

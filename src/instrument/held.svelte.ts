@@ -108,6 +108,6 @@ export class Held implements Page {
     // Asked for once: later, what is pressed is done before the page can be left.
     const late = await (this.#late ??= import('./arrive.ts').catch(() => (this.#late = undefined)));
     if (late) await then(late);
-    else this.notice = 'A part of this page did not arrive. Load it again.';
+    else this.notice = 'Part of this page didn’t load. Load it again.';
   }
 }

@@ -55,7 +55,7 @@ export class FieldReader {
     if (value >= min && value <= max) return value;
     const fit = Math.min(max, Math.max(min, value));
     this.notes.push(
-      `${what} ${shown(value)} is outside what can be drawn; taken as ${shown(fit)}.`,
+      `${what} ${shown(value)} is outside what we can draw here; we took ${shown(fit)}.`,
     );
     return fit;
   }
@@ -198,7 +198,7 @@ export class FieldReader {
     if (note === undefined) return;
     if (draft.strings.length === limits.strings.max) {
       this.notes.push(
-        `An instrument here has at most ${limits.strings.max} strings; the rest are left out.`,
+        `An instrument here has at most ${limits.strings.max} strings, so the rest are left out.`,
       );
       return;
     }

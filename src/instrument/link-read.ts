@@ -24,7 +24,7 @@ export function decode(text: string, base: State): Decoded {
   const version = fields[0]?.toLowerCase() ?? '';
   if (version !== VERSION) {
     if (/^v\d+$/.test(version))
-      notes.push('The link was made by another version of this site and cannot be read here.');
+      notes.push('This link comes from another version of the site, and this one can’t read it.');
     return { state: undefined, notes };
   }
   const reader = new FieldReader(notes);
@@ -32,7 +32,8 @@ export function decode(text: string, base: State): Decoded {
   const mine = reader.body(fields.slice(1, split < 0 ? undefined : split));
   const other = split < 0 ? undefined : reader.body(fields.slice(split + 1));
   const strings = mine.strings.flatMap(({ note, pick, ...place }) => {
-    if (!pick) notes.push(`The gauge of string ${note} could not be read; the string is left out.`);
+    if (!pick)
+      notes.push(`The gauge of string ${note} couldn’t be read, so the string is left out.`);
     return pick ? [{ note, ...placeOf(place), ...pick }] : [];
   });
   const state: State = {
@@ -55,10 +56,10 @@ export function decode(text: string, base: State): Decoded {
         : base.other,
   };
   if (strings.length < limits.strings.min)
-    notes.push('An instrument here has at least one string; the link names none.');
+    notes.push('The link names no string, and an instrument here has at least one.');
   return isState(state)
     ? { state, notes: [...new Set(notes)] }
-    : { state: undefined, notes: ['The link could not be read.'] };
+    : { state: undefined, notes: ['We couldn’t read the link.'] };
 }
 
 const withOn = ({ strings, on }: Draft): Target['strings'] =>

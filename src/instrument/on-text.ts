@@ -120,5 +120,5 @@ export function parseBeyond(text: string, units: Units): Parsed<number> {
   const { min, max } = limits.beyond;
   return parsed.value >= min && parsed.value <= max
     ? parsed
-    : { ok: false, message: `From nothing to ${max * 1000} mm.` };
+    : { ok: false, message: `From 0 to ${max * 1000} mm.` };
 }

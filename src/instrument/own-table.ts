@@ -102,7 +102,7 @@ const has = (cells: readonly string[]): boolean => cells.some((c) => c !== '');
 /** Reads a table; `chosen` are the units that the reader says hold where the table doesn't tell. */
 export function readTable(text: string, chosen: Assumed = {}): ReadTable {
   if (text.length > LONGEST)
-    return { ok: false, message: 'That’s too long for a table of strings. Nothing was taken.' };
+    return { ok: false, message: 'That’s too long for a table of strings. Nothing was added.' };
   const lines = linesOf(text.replace(/^\ufeff/, '')).filter(({ cells }) => has(cells));
   const at = lines
     .slice(0, FIRST_ROWS)
@@ -112,7 +112,7 @@ export function readTable(text: string, chosen: Assumed = {}): ReadTable {
     return {
       ok: false,
       message:
-        'One of the first lines has to say what the columns are. At least: gauge, and kind or a w after each wound gauge. Nothing was taken.',
+        'One of the first lines has to say what the columns are: at least gauge, and kind, or a w after each wound gauge. Nothing was added.',
     };
   const columns = head.cells.map(columnOf);
   const reader = new RowReader(head.cells, columns, lines.slice(at + 1), chosen);
@@ -204,7 +204,7 @@ class RowReader {
     if (typeof doubt === 'string') return doubt;
     const how = cell('how').toLowerCase();
     const origin = how === '' ? 'known' : origins.find((o) => o === how);
-    if (!origin) return `“${short(how)}” is none of ${origins.join(', ')}`;
+    if (!origin) return `“${short(how)}” isn’t one of ${origins.join(', ')}`;
     const stock = stockIn(columns.includes('stock') ? cell('stock') : 'yes');
     if (stock === undefined) return `“${short(cell('stock'))}” is neither yes nor no for in stock`;
     const family = familyIn(cell('family'));
@@ -224,11 +224,11 @@ class RowReader {
   #readGauge(cell: string): Read | string {
     if (cell === '') return 'it has no gauge';
     const read = readNumber(cell);
-    if (!read) return `“${short(cell)}” is no gauge`;
+    if (!read) return `“${short(cell)}” isn’t a gauge`;
     const [, unit = '', rest = ''] =
       /^(mm|thou(?:sandths)?|in(?:ch(?:es)?)?|["″”])?\.?\s*(.*)$/.exec(read.unit) ?? [];
     const kind = rest === '' ? undefined : kindIn(rest);
-    if (rest !== '' && !kind) return `“${short(cell)}” is no gauge`;
+    if (rest !== '' && !kind) return `“${short(cell)}” isn’t a gauge`;
     const of = (unit && gaugeUnitIn(unit)) || this.#gauge;
     return { value: read.value, of, kind };
   }
@@ -237,7 +237,7 @@ class RowReader {
     if (cell === '') return undefined;
     const read = readNumber(cell);
     const unit = read?.unit ? weightUnitIn(read.unit) : usual;
-    if (!read || !unit) return `“${short(cell)}” is no unit weight`;
+    if (!read || !unit) return `“${short(cell)}” isn’t a unit weight`;
     return {
       'g/m': () => fromGrams(read.value),
       'lb/in': () => fromPoundsPerInch(read.value),
@@ -252,7 +252,7 @@ class RowReader {
     if (share === undefined)
       return this.#readWeight(text, this.#doubt === '%' ? 'g/m' : (this.#doubt ?? this.#weight));
     const read = readNumber(share);
-    return read && read.unit === '' ? (weight * read.value) / 100 : `“${short(cell)}” is no ±`;
+    return read && read.unit === '' ? (weight * read.value) / 100 : `“${short(cell)}” isn’t a ±`;
   }
 }
 

@@ -63,7 +63,7 @@ export function readRows(
   },
 ): ReadRows {
   if (text.length > LONGEST)
-    return { ok: false, message: 'That’s too long for a table of readings. Nothing was taken.' };
+    return { ok: false, message: 'That’s too long for a table of readings. Nothing was added.' };
   const { data } = Papa.parse<string[]>(text.replace(/^\ufeff/, ''), { skipEmptyLines: false });
   const lines = data.map((cells) => cells.map((cell) => asWritten(cell.trim())));
   const said = (lines[0] ?? []).map((cell) => cell.toLowerCase());
@@ -72,7 +72,7 @@ export function readRows(
     const lacking = columns.filter((_, i) => (places[i] ?? -1) < 0).map(heading);
     return {
       ok: false,
-      message: `The first line has to name the columns. It lacks: ${lacking.join('; ')}. Nothing was taken.`,
+      message: `The first line has to name the columns. Missing: ${lacking.join('; ')}. Nothing was added.`,
     };
   }
   const strings = said.indexOf(STRING);

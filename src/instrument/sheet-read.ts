@@ -47,9 +47,9 @@ export function readSheet(text: string, base: State): SheetRead {
   }).data.map((row) => row.map(plainText));
   const head = rows.findIndex((row) => row[0]?.toLowerCase() === sheetColumns.string);
   const link = rows.find((row) => row[0]?.toLowerCase() === sheetLines.link)?.[1];
-  if (head < 0 || !link) return nothing('This is no stringing sheet that this site has saved.');
+  if (head < 0 || !link) return nothing('This isn’t a stringing sheet saved by this site.');
   const { state, notes: told } = decode(link, base);
-  if (!state) return nothing(told.join(' ') || 'The link in this sheet could not be read.');
+  if (!state) return nothing(told.join(' ') || 'We couldn’t read the link in this sheet.');
 
   const heading = rows[head] ?? [];
   const column = (name: string): number => heading.findIndex((cell) => cell.startsWith(name));
@@ -80,7 +80,7 @@ export function readSheet(text: string, base: State): SheetRead {
     const pull = row[measure] ?? '';
     const newtons = forces[unit]?.(numberOf(pull));
     if (pull !== '' && newtons !== undefined && newtons > 0) measured[i] = newtons;
-    else if (pull !== '') bad(`“${pull}” is no pull.`);
+    else if (pull !== '') bad(`“${pull}” isn’t a pull.`);
     notes[i] = row[note] ?? '';
   });
   return { state: { ...state, other }, measured, notes, problems };

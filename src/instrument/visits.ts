@@ -45,7 +45,7 @@ export function keepVisit(held: Page): void | Promise<void> {
   if (!settled.drawer && !held.own.drawer) return adoptVisit(held, settled);
   return import('./own-strings.ts').then(
     ({ frozen }) => adoptVisit(held, frozen(settled, held.own.drawer)),
-    () => void (held.notice = 'A part of this page did not arrive. Press again.'),
+    () => void (held.notice = 'Part of this page didn’t load. Press again.'),
   );
 }
 

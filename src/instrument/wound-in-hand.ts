@@ -20,7 +20,7 @@ export interface WoundInHand {
   /** Counted from 0 at the highest */
   readonly string: number;
   /** The string in hand as the drawer makes it; another of the instrument; a stand-in with a steel core, which is not on it */
-  readonly as: 'in hand' | 'another' | 'stand-in';
+  readonly as: 'own' | 'another' | 'stand-in';
   /** Kind of the string in hand itself */
   readonly hand: Kind;
 }
@@ -43,7 +43,7 @@ export const woundInHand = once(({ mine, trial }: Held): WoundInHand => {
   const hand = Math.min(trial.string, strings.length - 1);
   const kind = strings[hand]?.kind ?? 'plain';
   for (const [i, as] of [
-    [hand, 'in hand'] as const,
+    [hand, 'own'] as const,
     ...strings.map((_, i) => [i, 'another'] as const),
   ]) {
     const spec = strings[i];

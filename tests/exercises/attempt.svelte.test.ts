@@ -120,6 +120,6 @@ describe('an attempt', () => {
   it('says so when its chapter’s file does not arrive', async () => {
     const { attempt } = await load();
     await attempt.open('no-such-chapter');
-    expect(attempt.notice).toMatch(/did not arrive/);
+    expect(attempt.notice).toMatch(/didn’t load/);
   });
 });

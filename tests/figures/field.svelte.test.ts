@@ -145,7 +145,7 @@ describe('a field whose reading comes later', () => {
     expect([input.value, taken, message()]).toEqual([
       '24',
       [],
-      'A part of this page did not arrive. Press Enter to try again.',
+      'Part of this page didn’t load. Press Enter to try again.',
     ]);
     const before = asked.length;
     press(input, 'Enter');

@@ -49,7 +49,7 @@ describe('player', () => {
   // First, while no context has been opened: the player keeps the one it has.
   it('says so when the browser gives no sound', async () => {
     vi.stubGlobal('AudioContext', undefined);
-    expect(await player.play('a', [tone])).toMatch(/no sound/);
+    expect(await player.play('a', [tone])).toMatch(/can’t play sound/);
     expect(player.sounding).toBeUndefined();
   });
 

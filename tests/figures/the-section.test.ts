@@ -44,7 +44,7 @@ function areaOf(path: string): number {
 
 describe('the wound string that is drawn', () => {
   it('is the one in hand, another of the instrument, or a stand-in that says so', () => {
-    expect(woundInHand(on('redshank', 4))).toMatchObject({ string: 4, as: 'in hand' });
+    expect(woundInHand(on('redshank', 4))).toMatchObject({ string: 4, as: 'own' });
     expect(woundInHand(on('redshank', 0))).toMatchObject({ string: 3, as: 'another' });
     expect(woundInHand(on('turnstone', 4))).toMatchObject({ string: 5, as: 'stand-in' });
     expect(whichText(woundInHand(on('redshank', 0)), 'in-lb')).toMatch(/is plain/);

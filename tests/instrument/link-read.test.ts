@@ -104,22 +104,22 @@ describe('what is out of range is clamped and told', () => {
   it('more strings than an instrument has here, once', () => {
     const { state: back, notes } = read(`v1/${Array(20).fill('e4-p10').join('/')}`);
     expect(back?.mine.strings).toHaveLength(limits.strings.max);
-    expect(notes).toEqual(['An instrument here has at most 12 strings; the rest are left out.']);
+    expect(notes).toEqual(['An instrument here has at most 12 strings, so the rest are left out.']);
   });
 
   it('no strings leave the instrument as it was', () => {
     const { state: back, notes } = read('v1/l-700/e4');
     expect(back?.mine).toEqual(initialState.mine);
     expect(notes).toEqual([
-      'The gauge of string E4 could not be read; the string is left out.',
-      'An instrument here has at least one string; the link names none.',
+      'The gauge of string E4 couldn’t be read, so the string is left out.',
+      'The link names no string, and an instrument here has at least one.',
     ]);
   });
 
   it('a string whose gauge cannot be read', () => {
     const { state: back, notes } = read(`v1/e4-q10/${four}`);
     expect(back?.mine.strings).toHaveLength(4);
-    expect(notes).toEqual(['The gauge of string E4 could not be read; the string is left out.']);
+    expect(notes).toEqual(['The gauge of string E4 couldn’t be read, so the string is left out.']);
   });
 });
 
@@ -200,7 +200,7 @@ describe('what a link leaves out or does not know', () => {
   it('says so when it comes from another version', () => {
     expect(read(link.replace('v1', 'v2'))).toEqual({
       state: undefined,
-      notes: ['The link was made by another version of this site and cannot be read here.'],
+      notes: ['This link comes from another version of the site, and this one can’t read it.'],
     });
   });
 

@@ -104,16 +104,16 @@ describe('a table from elsewhere', () => {
   it('begins below a title, and counts lines through empty ones and quoted breaks', () => {
     const text = 'My strings\n\nkind,gauge,label\nplain,10,"two\nlines"\n\nplain,x,\nplain,11,\n';
     expect(read(text).strings.map((s) => s.line)).toEqual([4, 8]);
-    expect(reasons(text)).toEqual(['7: “x” is no gauge']);
+    expect(reasons(text)).toEqual(['7: “x” isn’t a gauge']);
     expect(own(text)[0]?.label).toBe('two lines');
   });
   it.each([
     ['plain,,0.4,yes', /^2: it has no gauge/],
-    ['plain,ten,0.4,yes', /“ten” is no gauge/],
+    ['plain,ten,0.4,yes', /“ten” isn’t a gauge/],
     ['twisted,10,0.4,yes', /“twisted” is neither plain nor wound/],
     [',10,0.4,yes', /doesn’t say whether it is plain or wound/],
-    ['plain,10,heavy,yes', /“heavy” is no unit weight/],
-    ['plain,10,0.4 kg,yes', /“0.4 kg” is no unit weight/],
+    ['plain,10,heavy,yes', /“heavy” isn’t a unit weight/],
+    ['plain,10,0.4 kg,yes', /“0.4 kg” isn’t a unit weight/],
     ['plain,10,900,yes', /unit weight of 900 g\/m is outside/],
     ['plain,900,0.4,yes', /gauge of 900 thousandths is outside/],
     ['plain,46,,yes', /gauge of 46 thousandths is outside 5 to 36/],

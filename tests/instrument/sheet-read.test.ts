@@ -85,6 +85,6 @@ test.each(['', 'string,gauge\r\n1,10\r\n', '\u0000\u0001', '"', 'link,v1/n-x'])(
   (text) => {
     const { state, problems } = readSheet(text, initialState);
     expect(state).toBeUndefined();
-    expect(problems.join('')).toMatch(/no stringing sheet/);
+    expect(problems.join('')).toMatch(/isn’t a stringing sheet/);
   },
 );

@@ -35,7 +35,7 @@ describe('the device', () => {
     await load('', '{"mine": 7');
     await store.open();
     expect(store.state).toEqual(initialState);
-    expect(store.notice).toMatch(/could not be read/);
+    expect(store.notice).toMatch(/couldn’t read/);
   });
 
   it('that is full is told once', async () => {

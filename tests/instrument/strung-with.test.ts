@@ -149,7 +149,7 @@ describe('steel on an instrument built for nylon', () => {
     const told = alarmsOf(state).join(' ');
     if (isSoft(family)) {
       expect(told).not.toContain('it would get steel');
-      expect(cautions.join()).toContain('Steel strings never go on');
+      expect(cautions.join()).toContain('Never put steel strings on');
     } else {
       expect(told).toMatch(/Turnstone is built for nylon, and here it would get steel/);
     }

@@ -145,7 +145,7 @@ test('no pick is offered where every string would break', async () => {
     '#v1/l-647.7/e4-p10/b3-p13/g3-p17/d3-w26/to/n-Stilt/l-1000/a4/e4/c4/g3',
   );
   const row = page.locator('#sheet-rows tbody tr').first();
-  expect(await row.textContent()).toContain('none in the drawer holds');
+  expect(await row.textContent()).toContain('nothing in the drawer holds');
   expect(await row.locator('.pull').textContent()).toBe('');
   await close();
 });

@@ -31,7 +31,7 @@ test('500 rows come in but for the twelve that are named, are found by typing, a
   await page.getByLabel('The table').fill(table);
   await expect.poll(() => page.getByText(/to take/).innerText()).toMatch(/488 strings.*12 rows/);
   expect(await page.getByRole('list', { name: 'Rows left out' }).innerText()).toContain(
-    'Line 9: “thin” is no gauge.',
+    'Line 9: “thin” isn’t a gauge.',
   );
   await page.getByRole('button', { name: 'Take 488 strings' }).click();
   await expect.poll(() => slots(page).count()).toBe(488);

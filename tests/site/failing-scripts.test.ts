@@ -53,7 +53,7 @@ test.each([
   const { page, close, letThrough } = await holding(/\/ThreeHandles\.[^/]+\.js/, answer);
   await figure(page).scrollIntoViewIfNeeded();
   await expect.poll(() => line(page).count(), { timeout: 20_000 }).toBe(1);
-  expect(await line(page).innerText()).toContain('did not arrive');
+  expect(await line(page).innerText()).toContain('didn’t load');
   await expectStill(page);
   // The rest of the page is alive.
   await page.locator('.hand select').first().focus();

@@ -61,10 +61,7 @@ function overlapping(): string[] {
           [box.x + box.width, middle - half],
           [box.x + box.width, middle + half],
           [box.x, middle + half],
-        ].map(([x = 0, y = 0]): Place => [
-          to.a * x + to.c * y + to.e,
-          to.b * x + to.d * y + to.f,
-        ]);
+        ].map(([x = 0, y = 0]): Place => [to.a * x + to.c * y + to.e, to.b * x + to.d * y + to.f]);
         return { text: each.textContent.trim().replace(/\s+/g, ' ').slice(0, 30), corners };
       });
     for (const [i, one] of words.entries()) {

@@ -49,7 +49,7 @@ const notice = async (page: Page): Promise<string> =>
 describe.each([
   ['blocked', blocked, 'keeps nothing'],
   ['full', full, 'keeps nothing'],
-  ['spoilt', spoilt, 'could not be read'],
+  ['spoilt', spoilt, 'couldn’t read'],
 ])('with a memory that is %s', (kind, before, sentence) => {
   test('a figure follows the hand, undoes, and the page says so', async () => {
     const { page, problems, close } = await visit('course/three-things-set-the-pull/', before);

@@ -11,7 +11,7 @@ document.addEventListener('click', (event) => {
   (button.dataset.paperAs
     ? import('../print/press.ts').then(({ press }) => press(button))
     : import('../../figures/page/menu/toggle.ts').then(({ toggle }) => toggle(button))
-  ).catch(() => (button.textContent = 'It did not arrive. Press again.'));
+  ).catch(() => (button.textContent = 'It didn’t load. Press again.'));
 });
 
 // The address names the reader's state before its last part, so that it can't be an anchor.

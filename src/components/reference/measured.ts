@@ -91,7 +91,7 @@ const firstRows: readonly Beside[] = firstString.map(({ note, fret, speakingLeng
     inharmonicityOf({ construction: twelve, speakingLength, frequency: fit.fundamental }) /
     MILLIONTH,
   digits: 1,
-  why: 'A steel 12 on 25.4 in is assumed; the recording tells gauge and length only together.',
+  why: 'A steel 12 on 25.4 in is assumed: the recording gives gauge and length only together.',
 }));
 
 function recordedRow({ note, gauge, fundamental, ...heard }: Recorded): Beside {
@@ -144,7 +144,7 @@ const bassRow = (fret: number, partial: number): Beside => {
     modelled: cents(core),
     reach: { low: cents(core * (1 + low)), high: cents(core * (1 + high)) },
     digits: 0,
-    why: `“Around 100”, of strings whose make is not the drawer’s. A core ${formatShare(thicker)} thicker than the drawer’s would meet it; wraps that press on each other would, too. The range takes in cores up to ${formatShare(CORE_SPREAD)} thinner or thicker.`,
+    why: `“Around 100”, of strings of another make than the drawer’s. A core ${formatShare(thicker)} thicker than the drawer’s would explain it; so would wraps that press on each other. The range takes in cores up to ${formatShare(CORE_SPREAD)} thinner or thicker.`,
   };
 };
 
@@ -179,7 +179,7 @@ function elsewhereRow(
     modelled,
     reach: { low: modelled * (1 + low), high: modelled * (1 + high) },
     digits: 0,
-    why: `Gauge, length and core aren’t told where it was read; a wound ${gauge} on 25.5 in is assumed.`,
+    why: `Gauge, length and core aren’t given in the source; a wound ${gauge} on 25.5 in is assumed.`,
   };
 }
 
@@ -205,7 +205,7 @@ function stretchedRow(
     doubt,
     modelled: responseOf({ construction, tension: pull }).stretch,
     digits: 0,
-    why: `Nylon’s modulus grows with its stress; the line through these strings is the model’s, so that this row shows its fit and no more. With the one modulus that the model had at first, ${withOne(axialStiffness(construction) / pull / kappa - 1)}.`,
+    why: `Nylon’s modulus grows with its stress; the model’s line was fitted to these very strings, so this row shows only how well it fits. With the one modulus that the model had at first, ${withOne(axialStiffness(construction) / pull / kappa - 1)}.`,
   };
 }
 
@@ -224,7 +224,7 @@ function bendingRow(note: string, diameter: number, measured: number): Beside {
     measured,
     modelled: bendingStiffness(construction, pull) / MILLIONTH,
     digits: 0,
-    why: `Its diameter isn’t told: the one that pulls as hard is assumed, ${thousandths(diameter).toFixed(1)} thousandths. The law was found on strings of harps. With the one modulus that the model had at first, ${withOne((axialStiffness(construction) * diameter ** 2) / 16 / MILLIONTH / measured - 1)}.`,
+    why: `Its diameter isn’t given. We assume the one that pulls as hard, ${thousandths(diameter).toFixed(1)} thousandths. The law was found on strings of harps. With the one modulus that the model had at first, ${withOne((axialStiffness(construction) * diameter ** 2) / 16 / MILLIONTH / measured - 1)}.`,
   };
 }
 
@@ -266,7 +266,7 @@ export const beside: readonly Beside[] = [
     measured: 70.3,
     modelled: pullAtPitch(nylonFirst),
     digits: 1,
-    why: 'Its diameter isn’t told; a 28 is assumed, thinned by its stretch. A 26.3 would pull the same.',
+    why: 'Its diameter isn’t given. We assume a 28, thinned by its stretch. A 26.3 would pull the same.',
   },
   bendingRow('E4', fromThousandths(26.3), 130),
   bendingRow('B3', fromThousandths(30.5), 160),

@@ -77,7 +77,7 @@ const rooms: readonly Piece[] = [
     page: 'Bench',
     title: 'The bench',
     url: href('bench/'),
-    text: 'Describe what feels right and what is to be strung; get a stringing sheet with gauges that exist, their pull, and whether a hand could tell. Print it, copy a link, save it as CSV.',
+    text: 'Describe what feels right and what is to be strung; get a stringing sheet with gauges you can buy, their pull, and whether a hand could tell. Print it, copy a link, save it as CSV.',
   },
   {
     page: 'Labs',

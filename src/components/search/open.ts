@@ -67,7 +67,7 @@ export function begin(): void {
   show();
   void loading?.then(() => {
     if (find) show();
-    else say('The index did not arrive. Close, and open the search again.');
+    else say('The index didn’t load. Close the search and open it again.');
   });
 }
 

@@ -8,7 +8,7 @@ function open(): void {
     ({ begin }) => begin(),
     () => {
       const said = dialog.querySelector('.said');
-      if (said) said.textContent = 'The search did not arrive. Close it, and open it again.';
+      if (said) said.textContent = 'The search didn’t load. Close it and open it again.';
     },
   );
 }

@@ -15,7 +15,7 @@ export async function handOn(state: State): Promise<{ said: string; link: string
     shared: '',
     stopped: '',
     copied: 'Link copied. It opens this bench as it stands.',
-    refused: 'This browser does not let a page copy. Copy the link from the field.',
+    refused: 'This browser doesn’t let a page copy. Copy the link from the field.',
   }[passed];
   return { said, link: passed === 'refused' ? url.href : '' };
 }

@@ -26,7 +26,7 @@ class Player {
     this.stop();
     if (tones.length === 0) return '';
     const context = this.#open();
-    if (!context) return 'This browser plays no sound. The drawing shows what you would hear.';
+    if (!context) return 'This browser can’t play sound. The drawing shows what you would hear.';
     this.#sounding = who;
     try {
       // Begun while the press is still the browser's reason to allow sound.
@@ -42,7 +42,7 @@ class Player {
       this.#sounding = undefined;
       return error instanceof RangeError
         ? 'We can’t work out a tone for this string.'
-        : 'The part of the page that makes sound did not arrive. Try again.';
+        : 'The part of the page that makes sound didn’t load. Try again.';
     }
   }
 

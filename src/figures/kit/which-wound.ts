@@ -5,7 +5,7 @@ import type { WoundInHand } from '../../instrument/wound-in-hand.ts';
 
 /** Which string is drawn, where it is not the one in hand. */
 export function whichText({ pull, as, hand }: WoundInHand, units: Units): string {
-  if (as === 'in hand') return '';
+  if (as === 'own') return '';
   const gauge = gaugeNumber(pull.gauge.gauge, units);
   return as === 'another'
     ? `${hand === 'plain' ? 'Your string is plain' : 'We know only the weight of your string'}, so the drawing shows the wound ${gauge} of the same instrument.`

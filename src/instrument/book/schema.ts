@@ -189,5 +189,5 @@ export function wrongWith(value: unknown): string | undefined {
   if (result.success) return undefined;
   const issue = result.issues[0];
   const path = v.getDotPath(issue);
-  return path ? `“${path}” can’t be right` : 'it is no entry of a book';
+  return path ? `“${path}” can’t be right` : 'it isn’t an entry of a book';
 }

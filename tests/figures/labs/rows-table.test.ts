@@ -68,6 +68,6 @@ test('a bad line is named, the others are taken; a line that names no string is 
 test('another table, and none at all, take nothing and say what is lacking', () => {
   for (const text of ['', 'a,b\n1,2\n', 'length / mm\n200\n', '\u0000\u0001"']) {
     const read = readRows(text, { columns, usual: 'mine', here: [] });
-    expect(read.ok ? '' : read.message).toMatch(/It lacks: .*mass \/ g/);
+    expect(read.ok ? '' : read.message).toMatch(/Missing: .*mass \/ g/);
   }
 });

@@ -288,7 +288,7 @@ test('the sheet’s head and columns are in the reader’s units', () => {
   expect(facts).toContain('Avocet, 647.7\u00a0mm');
 });
 
-test('the aim asks for a share of the own pull, by its name', () => {
+test('the aim asks for a share of its own pull, by its name', () => {
   const state = bench('godwit', { aim: { ...stateOf('godwit').aim, factor: 0.9 } });
   expect(fieldsOf(drawnWith(state, Aim)).at).toBe('90 %');
   const [table] = all(drawnWith(state, SheetTable).root, (e) => e.tagName === 'table');

@@ -181,7 +181,7 @@ export async function pngOf({ svg, width, height }: Picture, sharpness = 3): Pro
       before = now;
     }
     const blob = await new Promise<Blob | null>((done) => canvas.toBlob(done, 'image/png'));
-    if (!blob) throw new Error('This browser draws no PNG.');
+    if (!blob) throw new Error('This browser can’t draw a PNG.');
     return blob;
   } finally {
     URL.revokeObjectURL(address);

@@ -30,7 +30,7 @@ export const pegText = (pull: Pull, { peg }: Clamped, units: Units): string =>
     : `with the peg ${formatForce(pull.tension * peg.ratio, units)}, ${times(peg.ratio)}`;
 
 export function describe(pull: Pull, at: Clamped, units: Units): string {
-  const start = `The ${spokenNote(pull.note)} string from its side, ${capoText(at.fret)}. It speaks for ${formatLength(at.length, units)} and sounds ${spokenNote(noteAt(pull, at.fret))}, ${formatFrequency(at.frequency)}.`;
+  const start = `The ${spokenNote(pull.note)} string from its side, ${capoText(at.fret)}. Its speaking length is ${formatLength(at.length, units)}, and it sounds ${spokenNote(noteAt(pull, at.fret))}, ${formatFrequency(at.frequency)}.`;
   const pulls =
     at.stretched === undefined
       ? `Its pull stays near ${formatForce(pull.tension, units)}; ${stretchKnown(pull) ? 'it hangs too slack to say how much that adds' : 'we don’t know how much it stretches'}.`

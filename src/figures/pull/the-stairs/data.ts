@@ -9,7 +9,7 @@ export const head = (units: Units): readonly string[] => [
   'gauge / 0.001 in',
   'unit weight / (g/m)',
   `pull / ${forceUnit(units)}`,
-  'share of the own pull',
+  'share of its own pull',
 ];
 
 /** A string that would break has no pull. */
