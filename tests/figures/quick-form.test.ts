@@ -30,7 +30,9 @@ it.each([
 it('gives the least and the most where strings differ by unlike shares', () => {
   const lighter = withSet(mine, 'nines');
   expect(lighter.strings.map((s) => s.gauge)).not.toEqual(mine.strings.map((s) => s.gauge));
-  expect(say(lighter)).toMatch(/^Each string pulls \d+ to \d+\s% less than on .* hand would notice\.$/);
+  expect(say(lighter)).toMatch(
+    /^Each string pulls \d+ to \d+\s% less than on .* hand would notice\.$/,
+  );
   const dropped = withNotes(mine, ['E4', 'B3', 'G3', 'D3', 'A2', 'D2']);
   expect(say(dropped)).toMatch(/^Each string pulls up to 21\s% less than on /);
   const mixed = withNotes(on(25), ['F4', 'C4', 'G#3', 'D3', 'A2', 'E2']);
