@@ -187,3 +187,27 @@ test('an instrument with other strings is compared with its twin, and says so', 
   expect(await page.getByText('here Godwit is compared with a longer twin').count()).toBe(1);
   await close();
 });
+
+test('on the whole screen a room sees all of the rows, and the band hatched', async () => {
+  const size = { width: 1280, height: 720 };
+  const { page, problems, close } = await chapter({ viewport: size });
+  for (const [id, row] of [
+    ['#two-necks', '.told li'],
+    ['#rule-map', '.map tbody tr'],
+  ] as const) {
+    const figure = page.locator(id);
+    await figure.getByRole('button', { name: /^Share or keep/ }).click();
+    await figure.getByRole('button', { name: 'Fill the screen' }).click();
+    await figure.getByRole('group', { name: 'On the whole screen' }).waitFor();
+    const { y = NaN, height = NaN } = (await figure.locator(row).last().boundingBox()) ?? {};
+    expect(y + height, id).toBeLessThanOrEqual(size.height);
+    const band = figure.locator('svg .felt').first();
+    expect(await band.evaluate((each) => getComputedStyle(each).fill), id).toContain('url(');
+    await page.keyboard.press('Escape');
+    await figure.getByRole('button', { name: 'Copy a link' }).waitFor();
+    expect(await page.locator('[data-hatched], [data-hatch]').count(), id).toBe(0);
+    await page.keyboard.press('Escape');
+  }
+  expect(problems).toEqual([]);
+  await close();
+});

@@ -1,4 +1,5 @@
 /** Shows one figure on the whole screen in large type, for a room; Escape or the button puts it back. */
+import { hatch, unhatch } from './hatch.ts';
 import { crowding, enlarge, shrinkBack, thin } from './letters.ts';
 
 export interface Projection {
@@ -79,8 +80,10 @@ export function project(figure: HTMLElement, onend: () => void): Projection {
   for (const each of inert) each.setAttribute('inert', '');
   const refit = () => {
     if ('code' in figure.dataset) return;
+    unhatch(figure);
     choose(figure);
     thin(figure);
+    hatch(figure);
   };
   let asked = 0;
   // What is drawn anew, while it is dragged too, is as large as the rest.
@@ -90,6 +93,7 @@ export function project(figure: HTMLElement, onend: () => void): Projection {
       if (ended) return;
       enlarge(figure);
       thin(figure);
+      hatch(figure);
     });
   });
   const key = (event: KeyboardEvent) => {
@@ -104,6 +108,7 @@ export function project(figure: HTMLElement, onend: () => void): Projection {
     ended = true;
     window.removeEventListener('resize', refit);
     watch.disconnect();
+    unhatch(figure);
     shrinkBack(figure);
     document.removeEventListener('keydown', key);
     document.removeEventListener('fullscreenchange', screen);
