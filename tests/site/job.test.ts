@@ -23,6 +23,23 @@ const pick = (page: Page, string: number) =>
     .locator('.pick strong');
 const openBook = (page: Page) => page.getByRole('button', { name: 'Open the book' }).click();
 
+/** What lies in the book's database. */
+const shelved = (page: Page): Promise<string> =>
+  page.evaluate(
+    () =>
+      new Promise((resolve, reject) => {
+        const asked = indexedDB.open('speaking-length.book');
+        asked.onerror = () => reject(new Error('the book can’t be opened'));
+        asked.onsuccess = () => {
+          const all = asked.result.transaction('records').objectStore('records').getAll();
+          all.onsuccess = () => {
+            asked.result.close();
+            resolve(JSON.stringify(all.result));
+          };
+        };
+      }),
+  );
+
 /** A bench on which what is on the instrument was said, kept as a job, with something written on its card. */
 async function kept() {
   const seen = await open(browser, `${inject('origin')}bench/`, { viewport: desktop });
@@ -67,9 +84,29 @@ test('a job is kept as it is typed, is there after a reload, goes on a second pa
       await expect.poll(() => field(window, label).inputValue()).toBe(text);
   await other.close();
 
+  // A third, which hears nothing of the others, as one that sleeps: it writes from what it knew.
+  const deaf = await page.context().newPage();
+  await deaf.addInitScript(() => {
+    BroadcastChannel.prototype.postMessage = () => undefined;
+    Object.defineProperty(BroadcastChannel.prototype, 'onmessage', { set: () => undefined });
+  });
+  await deaf.goto(page.url());
+  await scrollThrough(deaf);
+  await expect.poll(() => field(deaf, 'Action at string 2, before').inputValue()).toBe('1.7 mm');
+  await field(page, 'Action at string 3, before').fill('1.8 mm');
+  await expect.poll(() => shelved(page)).toContain('1.8 mm');
+  expect(await field(deaf, 'Action at string 3, before').inputValue()).toBe('');
+  await field(deaf, 'Action at string 4, before').fill('1.9 mm');
+  await expect.poll(() => shelved(page)).toContain('1.9 mm');
+  expect(await shelved(page)).toContain('1.8 mm');
+  await deaf.close();
+
+  // More than its field shows.
+  const long = '4 cents sharp at the octave, 7 at the fifteenth fret';
+  await field(page, 'Intonation at string 6, after').fill(long);
   const { pages } = await printed(page);
   expect(pages).toHaveLength(2);
-  for (const words of ['Whimbrel, like Redshank', '1.6 mm', '0.25 mm', 'Ticket 777'])
+  for (const words of ['Whimbrel, like Redshank', '1.6 mm', '0.25 mm', 'Ticket 777', long])
     expect(pages[1]).toContain(packed(words));
 
   await page.goto(`${inject('origin')}book/`);
