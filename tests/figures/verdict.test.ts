@@ -18,14 +18,47 @@ const bass: State = { ...initialState, other: asTarget(workshopInstrument('godwi
 
 const judgements = (state: State) => judgedPulls(state).map((judged) => judged?.judgement);
 
-test('the strings outside are named, and then those too close to tell', () => {
-  const found = judgements(bass).flatMap((j, i) => (j?.endsWith('would tell') ? [i + 1] : []));
-  expect(found.length).toBeGreaterThan(1);
-  expect(found.length).toBeLessThan(bass.other.strings.length);
+const named = (which: readonly number[]): string =>
+  which.length === 1
+    ? `string ${which[0]}`
+    : `strings ${which.slice(0, -1).join(', ')} and ${which.at(-1)}`;
+const judgedTo = (state: State, judgement: string): readonly number[] =>
+  judgements(state).flatMap((j, i) => (j === judgement ? [i + 1] : []));
+
+test('the strings that a hand would notice are named, and then those too close to tell', () => {
+  const [nearly, some] = ['nearly any hand would tell', 'some hands would tell'].map((j) =>
+    judgedTo(bass, j),
+  );
+  expect([...(nearly ?? []), ...(some ?? [])].length).toBeGreaterThan(1);
   expect(judgements(bass)[0]).toBe('close to the edge');
-  const out = `${found.slice(0, -1).join(', ')} and ${found.at(-1)}`;
+  const parts = [
+    ...(nearly?.length ? [`nearly any hand would notice a difference on ${named(nearly)}`] : []),
+    ...(some?.length
+      ? [`some hands ${nearly?.length ? '' : 'would notice a difference '}on ${named(some)}`]
+      : []),
+  ].join(', ');
   expect(sheetVerdict(bass)).toMatch(
-    `Strings ${out} are outside the inner band of pull. String 1 is close to the edge.`,
+    `${parts.charAt(0).toUpperCase()}${parts.slice(1)}. String 1 is close to the edge.`,
+  );
+});
+
+test('all of it is said in a player’s words first', () => {
+  /** The instrument strung like itself, at so much of its pull. */
+  const at = (factor: number): State => ({
+    ...initialState,
+    other: {
+      ...asTarget(initialState.mine),
+      strings: asTarget(initialState.mine).strings.map((s, i) => ({
+        ...s,
+        pick: initialState.mine.strings[i],
+      })),
+    },
+    aim: { ...initialState.aim, factor },
+  });
+  expect(sheetVerdict(at(1))).toMatch(/^You’d probably not notice\. Every string’s pull is within/);
+  expect(sheetVerdict(at(1.2))).toMatch(/^Some hands would notice a difference on all 6 strings\./);
+  expect(sheetVerdict(at(2))).toMatch(
+    /^Nearly any hand would notice a difference on all 6 strings\./,
   );
 });
 

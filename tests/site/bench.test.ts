@@ -128,7 +128,7 @@ test('a whole set goes on the sheet at once', async () => {
   await page.getByRole('button', { name: /^All \d+ sets/ }).click();
   const nines = page.getByRole('listitem').filter({ hasText: /^nines 9 / });
   expect(await nines.textContent()).toMatch(/together \d+\slb/);
-  expect(await nines.textContent()).toMatch(/outside the inner band of pull/);
+  expect(await nines.textContent()).toMatch(/hands would notice a difference on/);
   await nines.getByRole('button').click();
   expect(await gaugeField(page, 1).inputValue()).toBe('9');
   const plan = planOf(initialState);
@@ -160,7 +160,7 @@ test('from home it takes three presses to the verdict on lighter strings', async
   await expect.poll(() => sets.evaluate((el) => el.getBoundingClientRect().top)).toBeLessThan(700);
   const first = sets.getByRole('listitem').first();
   await first.getByRole('button', { name: 'Put on the sheet' }).click();
-  expect(await first.textContent()).toMatch(/together \d+\slb.*pull/);
+  expect(await first.textContent()).toMatch(/together \d+\slb.*hands would notice a difference on/);
   await expect.poll(() => visit.page.locator('.stringing dl').textContent()).toContain('Curlew');
   await visit.close();
 });

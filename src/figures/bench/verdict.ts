@@ -35,23 +35,24 @@ const listed = (words: readonly string[]): string =>
 const numbers = <T>(all: readonly T[], holds: (one: T) => unknown): readonly number[] =>
   all.flatMap((one, i) => (holds(one) ? [i + 1] : []));
 
-/** These of them, as a sentence begins. */
+/** These of them, as they stand in a sentence. */
 function strings(which: readonly number[], of: number): string {
-  if (which.length === of && of > 1) return `All ${of} strings`;
-  return `${which.length === 1 ? 'String' : 'Strings'} ${listed(which.map(String))}`;
+  if (which.length === of && of > 1) return `all ${of} strings`;
+  return `string${which.length === 1 ? '' : 's'} ${listed(which.map(String))}`;
 }
+const begun = (sentence: string): string => sentence.charAt(0).toUpperCase() + sentence.slice(1);
 
 /** Once pull, push and travel are judged. */
 function bentVerdict(bends: readonly (BentString | undefined)[]): string {
   const strung = bends.filter((b) => b !== undefined);
   const breaking = numbers(bends, (b) => b?.breaks);
-  if (breaking.length > 0) return `${strings(breaking, strung.length)} may break in this bend.`;
+  if (breaking.length > 0)
+    return begun(`${strings(breaking, strung.length)} may break in this bend.`);
   const judged = strung.filter((b) => b.verdict);
   if (judged.length === 0) return 'No bend can be judged here.';
   const found = summed(
     bends.map((b) => b?.verdict),
     'Pull, push and travel of every string are within their bands.',
-    'of pull, push or travel',
   );
   const rest = strung.length - judged.length;
   return rest === 0
@@ -59,17 +60,26 @@ function bentVerdict(bends: readonly (BentString | undefined)[]): string {
     : `${found} ${rest === 1 ? 'One bend' : `${rest} bends`} can’t be judged.`;
 }
 
-/** Those outside, then those that are too close to tell. */
-function summed(all: readonly (Judgement | undefined)[], within: string, band: string): string {
-  const outside = numbers(all, (j) => j && j !== 'within' && j !== 'close to the edge');
-  const edge = numbers(all, (j) => j === 'close to the edge');
+/** What a hand would make of it: those outside, then those that are too close to tell. */
+function summed(all: readonly (Judgement | undefined)[], within: string): string {
+  const those = (judgement: Judgement): readonly number[] => numbers(all, (j) => j === judgement);
+  const edge = those('close to the edge');
   const near =
     edge.length === 0
       ? ''
-      : `${strings(edge, all.length)} ${edge.length === 1 ? 'is' : 'are'} close to the edge.`;
-  if (outside.length === 0) return near ? `No string is outside. ${near}` : within;
-  const out = `${strings(outside, all.length)} ${outside.length === 1 ? 'is' : 'are'} outside the inner band ${band}.`;
-  return near ? `${out} ${near}` : out;
+      : begun(
+          `${strings(edge, all.length)} ${edge.length === 1 ? 'is' : 'are'} close to the edge.`,
+        );
+  const [nearly, some] = [those('nearly any hand would tell'), those('some hands would tell')];
+  const by = (hands: string, which: readonly number[]): readonly string[] =>
+    which.length > 0 ? [`${hands} on ${strings(which, all.length)}`] : [];
+  const [first, ...rest] = [
+    ...by('nearly any hand would notice a difference', nearly),
+    ...by(nearly.length > 0 ? 'some hands' : 'some hands would notice a difference', some),
+  ];
+  if (!first)
+    return near ? `No string is clearly off. ${near}` : `You’d probably not notice. ${within}`;
+  return `${begun([first, ...rest].join(', '))}. ${near}`.trimEnd();
 }
 
 /** How many strings are not surely within the inner band of pull. */
@@ -114,7 +124,9 @@ function feltVerdict(state: State): string {
   const plan = planOf(state);
   const broken = numbers(plan.strings, (s) => s.pull?.strain === 'broken');
   if (broken.length > 0)
-    return `${strings(broken, plan.strings.length)} ${broken.length === 1 ? 'breaks' : 'break'} as strung here.`;
+    return begun(
+      `${strings(broken, plan.strings.length)} ${broken.length === 1 ? 'breaks' : 'break'} as strung here.`,
+    );
   if (pullsOf(state.mine).some(({ strain }) => strain === 'broken'))
     return 'A string of the instrument that feels right would break, so there’s no feel to match.';
   const bends = aimedBends(state);
@@ -126,7 +138,6 @@ const pullVerdict = (state: State): string =>
   summed(
     judgedPulls(state).map((j) => j?.judgement),
     `Every string’s pull is within ${inner()} of the aim.`,
-    'of pull',
   );
 
 /** What a whole set would be like: its heaviest and its lightest difference, and which strings a hand would tell. */
