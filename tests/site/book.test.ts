@@ -36,8 +36,11 @@ const visit = (page: Page) => page.getByRole('region', { name: 'A visit' });
 const undo = (page: Page) => bar(page).getByRole('button', { name: 'Undo' });
 
 /** A reader who has described an instrument, on a page of the site. */
-async function described(path = 'bench/', view = desktop) {
-  const seen = await open(browser, `${inject('origin')}bench/`, { viewport: view });
+async function described(path = 'bench/', view = desktop, before?: () => void) {
+  const seen = await open(browser, `${inject('origin')}bench/`, {
+    viewport: view,
+    ...(before && { before }),
+  });
   const { page } = seen;
   await page.locator('.side.mine').scrollIntoViewIfNeeded();
   await page.waitForFunction(
@@ -200,6 +203,23 @@ test('two windows follow one another, and neither undoes what the other has chan
   await page.bringToFront();
   await expect.poll(() => units(page)).toBe('mm-N');
   expect(await called(page)).toBe('Knot');
+  await close();
+});
+
+test('the browser is asked once, at the first instrument that is kept, not to clear the book', async () => {
+  const { page, close } = await described('bench/', desktop, () => {
+    navigator.storage.persisted = () => Promise.resolve(false);
+    navigator.storage.persist = () => {
+      sessionStorage.asked = `${sessionStorage.asked ?? ''}!`;
+      return Promise.resolve(false);
+    };
+  });
+  const asked = () => page.evaluate(() => String(sessionStorage.asked ?? ''));
+  await expect.poll(asked).toBe('!');
+  await type(page.getByLabel('Name', { exact: true }).first(), 'Knot');
+  await go(page, 'course/');
+  await expect.poll(() => called(page)).toBe('Knot');
+  expect(await asked()).toBe('!');
   await close();
 });
 
