@@ -47,7 +47,9 @@ test('in their place, it judges pull and push, and leaves travel and every pick 
   expect(JSON.stringify(planOf(state).strings.map(({ pull }) => pull))).toBe(picks);
   // A hand that feels next to nothing finds all of it within.
   hand.own = measured(0.6, true);
-  expect(sheetVerdict(state)).toBe('Every string’s pull is within 60\u00a0% of the aim.');
+  expect(sheetVerdict(state)).toBe(
+    'You’d probably not notice. Every string’s pull is within 60\u00a0% of the aim.',
+  );
 });
 
 test('what was judged before the threshold came is judged again where it is shown', () => {
