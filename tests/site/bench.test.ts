@@ -11,7 +11,7 @@ import { initialState } from '../../src/instrument/workshop.ts';
 import * as physics from '../../src/physics/index.ts';
 import { browser } from './browser.ts';
 import { desktop, dragWithMouse, open, phone, scrollThrough } from './kit.ts';
-import { packed, printed } from './pdf.ts';
+import { beyondMargin, packed, printed } from './pdf.ts';
 
 async function bench(link = '', viewport = desktop) {
   const visit = await open(browser, `${inject('origin')}bench/${link}`, { viewport });
@@ -248,6 +248,19 @@ describe('taking the sheet along', () => {
     expect(key).toContain('Stringingsheet:key');
     for (const text of [...given.map(packed), ...found]) expect(key).toContain(text);
     expect(await paper('Print the sheet')).not.toMatch(/worksheet|sheet:key/);
+    await close();
+  });
+
+  test('no wider than its paper, whatever it says of a string', async () => {
+    const strings = 'e4-p10/b3-p13/g3-p17/d3-w26/a2-w36/e2-w46';
+    const { page, close } = await bench(
+      `#v1/n-Redshank/l-647.7/${strings}/f-170/b-open/to/n-Heron/l-610/${strings}`,
+    );
+    await expect
+      .poll(() => page.locator('#sheet-rows .felt').first().textContent())
+      .toBe('nearly any hand would tell');
+    for (const format of ['A4', 'Letter'] as const)
+      expect(await beyondMargin(page, format), format).toBeLessThan(1);
     await close();
   });
 

@@ -40,3 +40,21 @@ export async function printed(page: Page, format: 'A4' | 'Letter' = 'A4'): Promi
   }
   return { pages, tags, alternatives };
 }
+
+/** The margin on the right of src/styles/print.css, in points of 1/72 in */
+const MARGIN = (18 / 25.4) * 72;
+
+/** How far its words reach beyond the margin on the right, in points; a blank at the end of a line may hang over by a part of one. */
+export async function beyondMargin(page: Page, format: 'A4' | 'Letter'): Promise<number> {
+  const pdf = await getDocumentProxy(new Uint8Array(await page.pdf({ format })));
+  let beyond = -Infinity;
+  for (let i = 1; i <= pdf.numPages; i += 1) {
+    const sheet = await pdf.getPage(i);
+    const edge = sheet.getViewport({ scale: 1 }).width - MARGIN;
+    const { items } = await sheet.getTextContent();
+    for (const item of items)
+      if ('str' in item && item.str.trim() !== '')
+        beyond = Math.max(beyond, item.transform[4] + item.width - edge);
+  }
+  return beyond;
+}
