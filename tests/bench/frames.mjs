@@ -1,6 +1,7 @@
 /**
  * How long the page is held up while it listens to a made microphone, on a phone-sized page with the processor slowed four times. The
- * goal is that no frame waits for more than 50 ms. It prints and judges nothing.
+ * goal is that no frame waits for more than 50 ms. A task's time is the main thread's own on the processor; a wait is by the clock, which
+ * other programs on the same machine lengthen. It prints and judges nothing.
  */
 import { mkdtempSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
@@ -9,6 +10,7 @@ import { join } from 'node:path';
 import { hearing, roomThenPluck, wav } from '../site/heard.ts';
 import { launch, open, phone } from '../site/kit.ts';
 import { rounded } from './race.mjs';
+import { record, tasks } from './trace.mjs';
 
 const SECONDS = 12;
 const GOAL = 50;
@@ -43,16 +45,22 @@ async function heardBy(browser, home, string, slowed) {
   await listen.click();
   await page.getByRole('button', { name: 'Stop listening' }).waitFor();
   await page.evaluate(watchWaits);
-  await page.waitForTimeout(1000 * SECONDS);
+  const trace = await record(session, () => page.waitForTimeout(1000 * SECONDS), [
+    'devtools.timeline',
+    'disabled-by-default-devtools.timeline',
+  ]);
+  const took = tasks(trace);
   const waits = await page.evaluate(() => window.waits);
   const heard = await page.locator('.lab-readings ol li').count();
   await session.detach();
   await close();
   return {
     'plucks heard': heard,
-    'longest wait, ms': rounded(Math.max(...waits)),
+    'longest task, ms': rounded(Math.max(...took)),
+    [`tasks over ${GOAL} ms`]: took.filter((each) => each > GOAL).length,
+    'tasks over 16.7 ms': took.filter((each) => each > 1000 / 60).length,
+    'longest wait by the clock, ms': rounded(Math.max(...waits)),
     [`waits over ${GOAL} ms`]: waits.filter((wait) => wait > GOAL).length,
-    'waits over 16.7 ms': waits.filter((wait) => wait > 1000 / 60).length,
   };
 }
 

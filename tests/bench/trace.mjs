@@ -69,3 +69,16 @@ export function moves(trace) {
     };
   });
 }
+
+/** Milliseconds of each task of a page's main thread, which is the one where its timers fire most. */
+export function tasks(trace) {
+  const timers = new Map();
+  for (const { name, pid, tid } of trace) {
+    const thread = `${pid} ${tid}`;
+    if (name === 'TimerFire') timers.set(thread, (timers.get(thread) ?? 0) + 1);
+  }
+  const [main] = [...timers].sort(([, a], [, b]) => b - a)[0] ?? [];
+  return trace
+    .filter(({ name, pid, tid }) => name === 'RunTask' && `${pid} ${tid}` === main)
+    .map(({ tdur = 0 }) => tdur / 1000);
+}

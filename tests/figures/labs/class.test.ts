@@ -4,6 +4,7 @@ import { sampleStandardDeviation, mean } from 'simple-statistics';
 import { expect, test } from 'vitest';
 
 import { pooled, pooledHands } from '../../../src/figures/labs/class/pooled.ts';
+import { classTable } from '../../../src/figures/labs/class/table.ts';
 import { rowsOf, take } from '../../../src/figures/labs/class/take.ts';
 import { handsWords, pooledWords, uncheckedWords } from '../../../src/figures/labs/class/words.ts';
 import { checkDigits, checkOf, remainder97 } from '../../../src/figures/labs/kit/class/check.ts';
@@ -229,4 +230,29 @@ test('rows from a tally written by hand are named, so that they’re compared wi
   expect(uncheckedWords(['KNOT 0', 'KNOT 1', 'KNOT 2'])).toBe(
     'KNOT 0, KNOT 1 and KNOT 2 came without check digits: compare those rows with the paper once more.',
   );
+});
+
+test('as a table each row has a cell under every heading, and the text that it came as', () => {
+  const rows = rowsOf([
+    text(weighed(3)),
+    text({
+      lab: 'hand',
+      who: 'Ruff',
+      string: 'B3 13',
+      judgements: [{ step: 4, right: 3, wrong: 1 }],
+    }),
+  ]);
+  const [head, measured, judged] = classTable(rows);
+  expect([measured?.length, judged?.length]).toEqual([head?.length, head?.length]);
+  const cell = (line: typeof measured, name: string) => line?.[head?.indexOf(name) ?? -1];
+  const { row } = rows[0] ?? {};
+  if (!row || row.lab === 'hand') throw new Error('another lab');
+  expect(cell(measured, 'predicted')).toBe(row.predicted.value);
+  expect(cell(measured, 'measured')).toBe(row.measured.value);
+  expect(cell(measured, 'row')).toBe(rows[0]?.text);
+  expect([cell(judged, 'lab'), cell(judged, 'who'), cell(judged, 'measured')]).toEqual([
+    'Hand',
+    'RUFF',
+    '',
+  ]);
 });

@@ -37,10 +37,10 @@ export const fixed = (value: number, digits: number): string =>
     .replace(/^-(?=[0.]*$)/, '')
     .replace('-', '\u2212');
 
-/** "0.399 ± 0.003 g/m", value and doubt in the unit that is named. */
-export function withDoubt({ value, uncertainty }: Estimate, unit: string): string {
+/** "0.399 ± 0.003 g/m", value and doubt in the unit that is named, or none where a heading names it. */
+export function withDoubt({ value, uncertainty }: Estimate, unit = ''): string {
   const digits = decimalsFor(uncertainty);
-  return `${fixed(value, digits)}\u00a0±\u00a0${uncertainty.toFixed(digits)}\u00a0${unit}`;
+  return `${fixed(value, digits)}\u00a0±\u00a0${uncertainty.toFixed(digits)}${unit && `\u00a0${unit}`}`;
 }
 
 export const scaled = ({ value, uncertainty }: Estimate, by: number): Estimate => ({

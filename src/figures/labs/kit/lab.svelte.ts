@@ -20,6 +20,10 @@ export class Lab {
     this.figure = figure;
     this.rows = new Rows(lab);
   }
+
+  pick(index: number): void {
+    this.index = index;
+  }
 }
 
 /** The lab of the component that calls it while it is made; it leaves the book with it. */
