@@ -14,13 +14,16 @@ import { driftOf, PARTIALS, type View } from '../../kit/stiff/stiff.ts';
 export const bareName = ({ bare }: View): string =>
   bare ? `${formatNote(bare.pull.note)} as bare wire` : '';
 
+/** Of the bare wire: the chapter's guess asks for it. */
+export const describeBare = (view: View, partial: number): string =>
+  view.bare && !missing(view)
+    ? `On a bare wire as heavy as the ${spokenNote(view.bare.pull.note)} string partial ${partial} would be ${formatDrift(driftOf(view.bare, partial))} above.`
+    : '';
+
 export function describeShort(view: View, partial: number): string {
   const gone = missing(view);
   if (gone || !view.own) return gone;
-  const bare = view.bare
-    ? ` On a bare wire as heavy as the ${spokenNote(view.bare.pull.note)} string it would be ${formatDrift(driftOf(view.bare, partial))} above.`
-    : '';
-  return `Partial ${partial} is ${formatDrift(driftOf(view.own, partial))} above its tooth.${bare}`;
+  return `Partial ${partial} is ${formatDrift(driftOf(view.own, partial))} above its tooth.`;
 }
 
 export function describe(view: View, partial: number, units: Units): string {
