@@ -20,7 +20,7 @@ export interface Frame {
   readonly long: number;
   /** Down: the second instrument's length with its handle */
   readonly dimension: number;
-  /** The section of the second string: left jaw, middle, drawn diameter of the first string's gauge */
+  /** The section of the second string, below all that a push can reach: left jaw, middle, drawn diameter of the first string's gauge */
   readonly section: { readonly left: number; readonly y: number; readonly own: number };
   /** What is read of the three: left, right, first line, from line to line */
   readonly readings: {
@@ -39,15 +39,15 @@ export interface Frame {
 export const phone: Frame = {
   name: 'phone',
   width: 360,
-  height: 650,
+  height: 732,
   boards: [
     { left: 12, top: 26, rest: 112 },
     { left: 12, top: 268, rest: 402 },
   ],
   long: 288,
   dimension: 246,
-  section: { left: 40, y: 452, own: 32 },
-  readings: { left: 4, right: 350, y: 556, step: 23 },
+  section: { left: 40, y: 556, own: 32 },
+  readings: { left: 4, right: 350, y: 638, step: 23 },
   travel: 56,
   force: 46,
   letters: 16,
@@ -57,14 +57,14 @@ export const phone: Frame = {
 export const wide: Frame = {
   name: 'wide',
   width: 1040,
-  height: 430,
+  height: 466,
   boards: [
     { left: 12, top: 48, rest: 196 },
     { left: 540, top: 48, rest: 196 },
   ],
   long: 420,
   dimension: 26,
-  section: { left: 580, y: 268, own: 52 },
+  section: { left: 580, y: 398, own: 52 },
   readings: { left: 8, right: 430, y: 342, step: 24 },
   travel: 66,
   force: 62,

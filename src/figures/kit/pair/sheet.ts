@@ -34,8 +34,8 @@ export function stringThickness(gauge: number, places: readonly number[]): numbe
 
 // A few sizes of sheet, so that the drawing keeps its scale while a saddle is moved about.
 const SIZES: readonly number[] = [22, 32, 40, 45].map(fromInches);
-// Of the sheet's length: what a saddle can be dragged to, and what a phone shows of it.
-const FULL = 0.93;
+// Of the sheet’s length: what a saddle can be dragged to, with room beyond it for the difference in letters, and what a phone shows of it.
+const FULL = 0.91;
 const HALF = 0.5;
 
 export interface Sheet {
