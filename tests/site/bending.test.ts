@@ -10,7 +10,7 @@ import {
 import { pullsOf } from '../../src/instrument/pulls.ts';
 import { workshopInstrument } from '../../src/instrument/workshop.ts';
 import * as physics from '../../src/physics/index.ts';
-import { pressKey, sliderValue } from './kit.ts';
+import { lookUp, pressKey, sliderValue } from './kit.ts';
 import { chapterOnce, drags, toldBy, refused, typed } from './one-chapter.ts';
 
 const page = chapterOnce('bending');
@@ -97,6 +97,7 @@ test.each(drags)(
   'five gauges dragged with %s share the travel and not the push',
   async (_, drag) => {
     await asItWas();
+    await lookUp(page());
     const line = five().locator('[data-handle="five-travel"]');
     await drag(line, { y: 20 });
     const rise = Number(

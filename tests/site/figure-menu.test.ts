@@ -112,6 +112,8 @@ test('the drawing is saved as SVG with all that it needs, and as PNG of the same
       const words = (root: Element | undefined) =>
         [...(root?.querySelectorAll('text') ?? [])]
           .filter((each) => root === file || getComputedStyle(each).visibility === 'visible')
+          // What waits for a guess is blotted out on the screen and left out of the file.
+          .filter((each) => !each.closest('.blot[data-veil]'))
           .map((each) => each.textContent);
       return { file: words(file), screen: words(shown) };
       // Of the fonts nothing is asked here, and a page takes no style element.

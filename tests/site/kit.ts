@@ -262,6 +262,15 @@ export async function hydrated(page: Page): Promise<void> {
   await page.waitForFunction(() => !document.querySelector('astro-island[ssr]'));
 }
 
+/** Looks every answer of the page's guesses up: drawings that wait for one are shown. */
+export async function lookUp(page: Page): Promise<void> {
+  await page.evaluate(() => {
+    for (const answer of document.querySelectorAll<HTMLDetailsElement>('[data-guess] .answer'))
+      answer.open = true;
+  });
+  await page.waitForFunction(() => !document.querySelector('[data-veil]'));
+}
+
 export interface Step {
   x?: number;
   y?: number;

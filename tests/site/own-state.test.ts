@@ -3,7 +3,7 @@ import type { Locator, Page } from 'playwright-core';
 import { expect, inject, test } from 'vitest';
 
 import { browser } from './browser.ts';
-import { desktop, open, pressKey, sliderValue } from './kit.ts';
+import { desktop, lookUp, open, pressKey, sliderValue } from './kit.ts';
 import { type } from './one-figure.ts';
 
 /** Something of a figure that a reader changes, and what it then says or shows. */
@@ -102,6 +102,7 @@ test.each(Object.entries(chapters))('%s', async (slug, owns) => {
       .first()
       .evaluate((b: HTMLElement) => b.click());
   const left = new Map<Own, string | undefined>();
+  await lookUp(page);
   for (const own of owns) {
     const figure = await come(page, own.figure);
     const first = await own.read(figure);
@@ -119,6 +120,7 @@ test.each(Object.entries(chapters))('%s', async (slug, owns) => {
   // Another device: nothing but the address. The page is not left for it: what comes into sight asks for its scripts at its leisure,
   // and a script on its way when a page is left counts as one that failed.
   const other = await open(browser, page.url(), { viewport: desktop });
+  await lookUp(other.page);
   for (const own of owns) {
     const figure = await come(other.page, own.figure);
     await expect.poll(() => own.read(figure)).toBe(left.get(own));

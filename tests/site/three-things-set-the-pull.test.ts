@@ -8,6 +8,7 @@ import {
   desktop,
   dragWithFinger,
   dragWithMouse,
+  lookUp,
   open,
   phone,
   pressKey,
@@ -180,6 +181,7 @@ test('a string past its strength is drawn broken and has no number', async () =>
 
 test('the hairline reads a quarter for half the length and half for half the mass', async () => {
   const { page, close } = await chapter({ viewport: desktop });
+  await lookUp(page);
   const rules = page.locator('#slide-rule');
   const hairline = rules.locator('[data-handle="factor"]');
   const read = () => rules.locator('text.pull').allTextContents();

@@ -4,7 +4,7 @@ import { constructionOf } from '../../src/instrument/drawer.ts';
 import { formatShare } from '../../src/instrument/format.ts';
 import * as physics from '../../src/physics/index.ts';
 import { browser } from './browser.ts';
-import { dragWithFinger, dragWithMouse, pressKey, sliderValue } from './kit.ts';
+import { dragWithFinger, dragWithMouse, lookUp, pressKey, sliderValue } from './kit.ts';
 import { openFigure, plain, refused, type, type OneFigure } from './one-figure.ts';
 
 let cliff: OneFigure;
@@ -84,6 +84,7 @@ test('typed values do what drags do; others are kept, and answered', async () =>
 });
 
 test('every plain pail fills alike, to the share that the module gives', async () => {
+  await lookUp(cliff.page);
   const pails = cliff.page.locator('#the-buckets');
   await pails.scrollIntoViewIfNeeded();
   await cliff.page.waitForFunction(() => !document.querySelector('#the-buckets astro-island[ssr]'));

@@ -9,14 +9,15 @@ function isLarge(): boolean {
   return !('projecting' in root.dataset) && parseFloat(getComputedStyle(root).fontSize) > LARGE;
 }
 
-const DRAWN = 'svg[role="img"][aria-label]';
+/** What a guess is still to ask for stands beside its drawing, and waits there. */
+const DRAWN = 'svg[role="img"][aria-label], .said-too:not([data-veil])';
 const HOLDS = '.figure-body, .drawing, figure';
 
 /** What is drawn in `holder` and in sight, drawing by drawing. */
 export function saidBy(holder: Element): string[] {
   const said = [...holder.querySelectorAll(DRAWN)]
-    .filter((svg) => svg.closest(HOLDS) === holder && svg.checkVisibility())
-    .map((svg) => svg.getAttribute('aria-label')?.trim() ?? '');
+    .filter((each) => each.closest(HOLDS) === holder && each.checkVisibility())
+    .map((each) => (each.getAttribute('aria-label') ?? each.textContent).trim());
   return [...new Set(said)].filter(Boolean);
 }
 
@@ -25,7 +26,7 @@ const below = new Map<Element, HTMLElement>();
 function write(): void {
   const large = isLarge();
   const holders = new Set(
-    [...document.querySelectorAll(`main ${DRAWN}`)].flatMap((svg) => svg.closest(HOLDS) ?? []),
+    [...document.querySelectorAll(`main :is(${DRAWN})`)].flatMap((svg) => svg.closest(HOLDS) ?? []),
   );
   for (const holder of holders) {
     const lines = large ? saidBy(holder) : [];
@@ -59,7 +60,7 @@ export function standBeside(): void {
   new ResizeObserver(soon).observe(document.body);
   new MutationObserver(soon).observe(document.body, {
     subtree: true,
-    attributeFilter: ['aria-label'],
+    attributeFilter: ['aria-label', 'data-veil'],
   });
   write();
 }

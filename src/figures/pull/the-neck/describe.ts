@@ -25,23 +25,23 @@ export function verdict(mine: Instrument, length: number, units: Units): string 
   return `At ${formatLength(length, units)} every string pulls ${words} ${way} than at ${own}: ${feltWords(felt, hand.low)}.`;
 }
 
-/** Every string by name, and every length that is laid beside. */
-export function describe(
-  mine: Instrument,
-  length: number,
-  marks: readonly number[],
-  units: Units,
-): string {
+/** Every string by name. */
+export function describe(mine: Instrument, length: number, units: Units): string {
   const pulls = pullsOf(mine, length / mine.scale.treble);
   const each = pulls.map(
     (p) =>
       `${spokenNote(p.note)} ${p.strain === 'broken' ? 'breaks' : formatForce(p.tension, units)}`,
   );
+  return `The neck of ${nameOf(mine)} from above, its set laid on ${formatLength(length, units)}. Pull from the highest string: ${each.join(', ')}.`;
+}
+
+/** What the set pulls on every length that is laid beside: the chapter's guess asks for it. */
+export function describeRows(mine: Instrument, marks: readonly number[], units: Units): string {
   const others = marks.map((mark) => {
     const laid = laidOn(mine, mark);
     return `${formatLength(mark, units)} ${totalText(laid, units)}`;
   });
-  return `The neck of ${nameOf(mine)} from above, its set laid on ${formatLength(length, units)}. Pull from the highest string: ${each.join(', ')}. The whole set on other lengths: ${others.join(', ')}.`;
+  return `The whole set on other lengths: ${others.join(', ')}.`;
 }
 
 /** What a drag has changed. */

@@ -30,8 +30,8 @@ export function describe(own: WoundPull, tried: WoundPull, units: Units): string
   if (tried.strain === 'broken')
     return `${start} The core breaks before the string reaches ${spokenNote(tried.note)}.`;
   const share =
-    tried.share === undefined ? '' : `, ${formatShare(tried.share)} of its minimum strength`;
-  return `${start} At ${spokenNote(tried.note)} the core alone carries ${formatForce(tried.tension, units)}${share}.`;
+    tried.share === undefined ? '' : `, ${formatShare(tried.share)} of the core’s minimum strength`;
+  return `${start} At ${spokenNote(tried.note)} it pulls ${formatForce(tried.tension, units)}${share}.`;
 }
 
 export function describeShort(own: WoundPull, tried: WoundPull, units: Units): string {
