@@ -176,7 +176,7 @@ test('the instrument is remembered, and travels in links where nothing can be ke
   await blocked.page.getByRole('link', { name: /^Dunlin/ }).click();
   await expect.poll(() => blocked.page.locator('.bar select').first().inputValue()).toBe('dunlin');
   await expect
-    .poll(() => blocked.page.getByRole('status').first().textContent())
+    .poll(async () => (await blocked.page.getByRole('status').allTextContents()).join(' '))
     .toContain('keeps nothing');
   await blocked.page.getByRole('link', { name: 'Bench', exact: true }).click();
   await blocked.page.waitForURL(/bench/);

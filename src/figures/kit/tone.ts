@@ -9,7 +9,12 @@ export interface Tone extends Omit<Plucked, 'pluckAt' | 'losses'> {
 }
 
 /** The tone of a tuned string; one whose stiffness is not known sounds as a flexible one. */
-export function toneOf({ construction, speakingLength, tension, linearDensity }: Pull): Tone {
+export function toneOf({
+  construction,
+  speakingLength,
+  tension,
+  linearDensity,
+}: Pick<Pull, 'construction' | 'speakingLength' | 'tension' | 'linearDensity'>): Tone {
   const known = construction.kind !== 'measured' || construction.bendingStiffness !== undefined;
   return {
     speakingLength,

@@ -82,7 +82,11 @@ describe.each(three)('%s', (id) => {
     expect([band.left, band.right]).toEqual([-7, 7]);
     expect(sheet.one('path[pair-outer]').lines.map((l) => l[0]?.[0])).toEqual([-21, 21]);
     // The words above the rule stand at its lines.
-    const ticks = all(found.root, (e) => /left:/.test(attribute(e, 'style'))).flatMap((e) => {
+    const lettered = all(
+      found.root,
+      (e) => /left:/.test(attribute(e, 'style')) && textOf(e).trim() !== '',
+    );
+    const ticks = lettered.flatMap((e) => {
       const value = Number(
         textOf(e)
           .replace('−', '-')

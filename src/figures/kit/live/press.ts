@@ -43,6 +43,8 @@ export function swing(button: Element, { stage, ends, hertz, swing, thickness, c
   const sheet = document.createElementNS(SVG, 'svg');
   sheet.setAttribute('viewBox', `0 0 ${stage.width} ${stage.height}`);
   sheet.setAttribute('aria-hidden', 'true');
+  // A sheet that is as wide as the page lets it be has units of its own along.
+  sheet.setAttribute('preserveAspectRatio', 'none');
   sheet.style.cssText =
     'position:absolute;inset:0;width:100%;height:100%;overflow:visible;pointer-events:none';
   if (cut) {
