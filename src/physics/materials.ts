@@ -152,6 +152,7 @@ export const materials = {
     density: gut(1320, 60),
     // The same at every pull, unlike nylon's: fitted lines through the origin hold to 0.999.
     modulus: gut(6 * GPa, 3.2 * GPa),
+    // Recalled. What was read says only that the harder gut is twisted the sooner it breaks, so the range is wide on purpose.
     strength: { value: 350e6, tolerance: 120e6, source: 'recalled-gut', status: 'memory' },
   },
 } as const satisfies Readonly<Record<string, Material>>;

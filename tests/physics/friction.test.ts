@@ -43,11 +43,6 @@ test('two bends one after the other multiply', () => {
   expectRatio((one ?? NaN) * (two ?? NaN), both ?? NaN);
 });
 
-test('the friction of a slot is recalled, and says so', () => {
-  expect(slotFriction.status).toBe('memory');
-  expect(slotFriction.tolerance / slotFriction.value).toBeGreaterThanOrEqual(0.5);
-});
-
 test('what lies outside is refused by name', () => {
   expectRefused('angle', (angle) => heldBack({ angle }), [...notFinite, -0.1, 100]);
   expectRefused('friction', (friction) => heldBack({ angle: 0.1, friction }), [
