@@ -65,7 +65,7 @@ export function parseFrom(
     ? { ok: true, value: frets.map((fret) => fret || undefined) }
     : {
         ok: false,
-        message: `Type a fret for each of the ${strings.length} strings, from 0 for the nut to ${max}, such as ${strings.map((_, i) => (i === strings.length - 1 ? 5 : 0)).join(' ')}.`,
+        message: `Type a fret ${strings.length === 1 ? 'for the string' : `for each of the ${strings.length} strings`}, from 0 for the nut to ${max}, such as ${strings.map((_, i) => (i === strings.length - 1 ? 5 : 0)).join(' ')}.`,
       };
 }
 

@@ -1,11 +1,13 @@
 // @vitest-environment happy-dom
-/** Every guess that is made in a drawing, for every instrument of the workshop: marks, keys, spoken values, typed twins, no answer before, words after. */
+/** Every guess that is made in a drawing, for guitars of the workshop and four other instruments: marks, keys, spoken values, typed twins, no answer before, words after. */
 import { flushSync, mount, unmount, type Component } from 'svelte';
 import { afterEach, beforeEach, describe, expect, test, vi } from 'vitest';
 
 import { moving } from '../../src/instrument/moving.svelte.ts';
+import type { State } from '../../src/instrument/schema.ts';
 import { store } from '../../src/instrument/store.svelte.ts';
 import { initialState, workshopInstrument } from '../../src/instrument/workshop.ts';
+import { fourExamples } from './four-examples.ts';
 import { furnish, key, keyUp, pointer, release, seen } from './hand.ts';
 
 vi.setConfig({ testTimeout: 30_000 });
@@ -26,6 +28,13 @@ const guesses = await Promise.all(
       return [path.split('/').at(-1)?.replace('.svelte', '') ?? '', figure.default] as const;
     }),
 );
+
+const instruments: readonly (readonly [string, State])[] = [
+  ...['redshank', 'godwit', 'lapwing', 'turnstone'].map(
+    (id) => [id, { ...initialState, mine: workshopInstrument(id) }] as const,
+  ),
+  ...fourExamples,
+];
 
 let mounted: ReturnType<typeof mount> | undefined;
 beforeEach(() => {
@@ -63,16 +72,16 @@ function putAll(): number {
 test('there are guesses to try', () => expect(guesses.length).toBeGreaterThan(3));
 
 describe.each(guesses)('%s', (_, figure) => {
-  const start = (id: string): void => {
-    store.change({ ...initialState, mine: workshopInstrument(id) });
+  const start = (state: State): void => {
+    store.change(state);
     mounted = mount(figure, { target: document.body });
     flushSync();
   };
 
-  test.each(['redshank', 'godwit', 'lapwing', 'turnstone'])(
+  test.each(instruments)(
     'on %s: asks first, then answers, in a drawing, in words, and in what is spoken',
-    (id) => {
-      start(id);
+    (_, state) => {
+      start(state);
       expect(answers()).toBe(0);
       const before = summary();
       expect(before.length).toBeGreaterThan(40);
@@ -91,7 +100,7 @@ describe.each(guesses)('%s', (_, figure) => {
   );
 
   test('every mark goes by finger and by keys, says another value, and has a typed twin', () => {
-    start('redshank');
+    start(initialState);
     for (let i = 0; i < sliders().length; i += 1) {
       const at = sliders()[i];
       if (!at) throw new Error('a mark is gone');

@@ -20,7 +20,7 @@ const sources = import.meta.glob<string>(
   '../../src/figures/{pull,feel,choosing,consequences,bench}/**/*.svelte',
   { eager: true, query: '?raw', import: 'default' },
 );
-const figures = figuresAmong(modules, sources, 'painted');
+const figures = figuresAmong(modules, sources, { also: 'painted' });
 
 let mounted: ReturnType<typeof mount> | undefined;
 beforeEach(() => {

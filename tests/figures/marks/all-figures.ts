@@ -14,16 +14,22 @@ const sources = import.meta.glob<string>(
   '../../../src/figures/{pull,feel,choosing,consequences}/*/*.svelte',
   { eager: true, query: '?raw', import: 'default' },
 );
-export const figures = figuresAmong(modules, sources);
+export const figures = figuresAmong(modules, sources, { by: ['useFigure()', 'useGuess('] });
 
 /** “a 11”: nobody says that. */
 const misread = /\ba (?:8|11|18)\b/;
 const broken = /\b(?:NaN|undefined|Infinity|null)\b|\[object/;
+/** One string is no strings. */
+const miscounted = /(?<![\d.,])1\s+(?:strings|courses|pairs|saddles|slots)\b/;
 
 /** Nothing that is no number stands in it, what is spoken can be said, and every control is within its range. */
 export function expectWhole(state: State, figure: Component<never>, props: object = {}): void {
   const { html, root } = drawnWith(state, figure, props);
-  expect(html.replace(/<!--.*?-->/gs, '').match(broken)?.[0]).toBeUndefined();
+  const said = html.replace(/<!--.*?-->/gs, '');
+  expect(said.match(broken)?.[0]).toBeUndefined();
+  expect(said.replace(/<[^>]*>/g, (tag) => / aria-label="[^"]*"/.exec(tag)?.[0] ?? '')).not.toMatch(
+    miscounted,
+  );
   for (const named of all(root, (e) => attribute(e, 'ariaLabel') !== ''))
     expect(attribute(named, 'ariaLabel')).not.toMatch(misread);
   for (const slider of all(root, (e) => attribute(e, 'role') === 'slider')) {

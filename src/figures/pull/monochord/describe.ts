@@ -13,5 +13,5 @@ export function describe(
     (p) =>
       `${spokenNote(p.note)} ${p.strain === 'broken' ? 'breaks' : formatForce(p.tension, units)}`,
   );
-  return `${mine.name || 'Your instrument'} with ${pulls.length} strings between nut and saddle at ${formatLength(length, units)}. Pull from the highest: ${each.join(', ')}.`;
+  return `${mine.name || 'Your instrument'} with ${pulls.length} string${pulls.length === 1 ? '' : 's'} between nut and saddle at ${formatLength(length, units)}. Pull from the highest: ${each.join(', ')}.`;
 }

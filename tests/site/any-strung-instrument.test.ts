@@ -1,0 +1,66 @@
+/**
+ * Every chapter, home and the bench for four instruments that are no guitar: one opens the page, the others follow in the address, so
+ * that the page is fetched once. Each page is arrived at with another one of the four.
+ */
+import type { Page } from 'playwright-core';
+import { afterAll, expect, inject, test } from 'vitest';
+
+import { encode } from '../../src/instrument/link.ts';
+import { initialState } from '../../src/instrument/workshop.ts';
+import { fourExamples } from '../figures/four-examples.ts';
+import { browser } from './browser.ts';
+import { narrowPhone, open, scrollThrough, type Visit } from './kit.ts';
+import { pages } from './pages.ts';
+
+const hashes = fourExamples.map(([, state]) => `#${encode(state)}`);
+
+const wrong =
+  /\bNaN\b|\bundefined\b|\bInfinity\b|\[object|\ba (?:8|11|18)(?![\d.]*\S)|\b(?:the )?1 (?:strings|courses|pairs)\b|\bone (?:strings|courses)\b/;
+
+/** All that is shown or spoken, the words in drawings too; and whether the page can be pushed sideways. */
+const lookAt = (page: Page) =>
+  page.evaluate(() => {
+    const spoken = [...document.querySelectorAll('[aria-label], [aria-valuetext]')].flatMap((e) => [
+      e.getAttribute('aria-label') ?? '',
+      e.getAttribute('aria-valuetext') ?? '',
+    ]);
+    const drawn = [...document.querySelectorAll('svg text')].map((e) => e.textContent);
+    return {
+      words: [document.body.innerText, ...spoken, ...drawn].join('\n'),
+      beyond: document.documentElement.scrollWidth - innerWidth,
+    };
+  });
+
+let visit: Visit | undefined;
+afterAll(async () => visit?.close());
+
+const walked = pages().filter(
+  (path) => path === '' || path === 'bench/' || /^course\/./.test(path),
+);
+
+test.each(walked.map((path, i) => [path || 'home', path, i] as const))(
+  '%s speaks of each',
+  async (_, path, i) => {
+    const first = i % fourExamples.length;
+    visit?.close();
+    visit = await open(browser, inject('origin') + path + (hashes[first] ?? ''), {
+      viewport: narrowPhone,
+    });
+    const { page, problems } = visit;
+    await scrollThrough(page);
+    for (let k = 0; k < fourExamples.length; k += 1) {
+      const at = (first + k) % fourExamples.length;
+      const [what = '', { mine } = initialState] = fourExamples[at] ?? [];
+      if (k > 0) {
+        await page.evaluate((hash) => (location.hash = hash), hashes[at] ?? '');
+        await page.waitForFunction((name) => document.body.textContent.includes(name), mine.name);
+        await page.waitForTimeout(120);
+      }
+      const { words, beyond } = await lookAt(page);
+      const found = wrong.exec(words);
+      expect(found && words.slice(found.index - 60, found.index + 60), what).toBeNull();
+      expect(beyond, `${what}, sideways`).toBeLessThanOrEqual(0);
+    }
+    expect(problems).toEqual([]);
+  },
+);
