@@ -1,6 +1,8 @@
 /** The sheet's sentence says which strings lie outside, which are too close to tell, and what would bring them in. */
 import { expect, test } from 'vitest';
 
+import SheetTable from '../../src/figures/bench/SheetTable.svelte';
+import NewStrings from '../../src/figures/bench/strings/NewStrings.svelte';
 import { changingPlaces, feltText, sheetVerdict } from '../../src/figures/bench/verdict.ts';
 import { judgedPulls } from '../../src/instrument/judged.ts';
 import { planOf } from '../../src/instrument/plan.ts';
@@ -12,6 +14,7 @@ import {
   workshopInstrument,
 } from '../../src/instrument/workshop.ts';
 import { FELT_LOW } from '../../src/physics/index.ts';
+import { drawnWith } from './marks/drawn.ts';
 
 /** A guitar's first four strings as the aim of a bass: two of them plain, where only wound ones come near. */
 const bass: State = { ...initialState, other: asTarget(workshopInstrument('godwit')) };
@@ -112,4 +115,33 @@ test('changing places is offered where it brings strings in, and nowhere else', 
   expect(changingPlaces(bass)).toBe('Let plain and wound change places, and only one does.');
   expect(changingPlaces(any)).toBe('');
   expect(changingPlaces(initialState)).toBe('');
+});
+
+test('a place where nothing in the drawer holds is told before all else, in words and at the string', () => {
+  /** So high that every wire there is would snap. */
+  const tuned = (...places: readonly number[]): State => ({
+    ...initialState,
+    other: {
+      ...initialState.other,
+      strings: initialState.other.strings.map((string, i) =>
+        places.includes(i) ? { ...string, note: 'C7' } : string,
+      ),
+    },
+  });
+  const unheld = (state: State): number => planOf(state).strings.filter(({ pull }) => !pull).length;
+  for (const [places, words] of [
+    [[], ''],
+    [[0], 'at one place'],
+    [[0, 3], 'at 2 places'],
+  ] as const) {
+    const state = tuned(...places);
+    expect(unheld(state)).toBe(places.length);
+    const said = sheetVerdict(state);
+    if (words) expect(said).toBe(`No string of the drawer holds ${words}.`);
+    else expect(said).not.toContain('holds');
+    for (const part of [NewStrings, SheetTable]) {
+      const { html } = drawnWith(state, part);
+      expect(html.match(/none in the drawer holds/g)?.length ?? 0).toBe(places.length);
+    }
+  }
 });

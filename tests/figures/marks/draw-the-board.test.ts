@@ -3,8 +3,9 @@ import { describe, expect, test } from 'vitest';
 
 import DrawTheBoard from '../../../src/figures/choosing/draw-the-board/DrawTheBoard.svelte';
 import { forceNumber, formatLength, lengthNumber } from '../../../src/instrument/format.ts';
+import { moreInstrument } from '../../../src/instrument/more-instruments.ts';
 import { pullOf, pullsOf } from '../../../src/instrument/pulls.ts';
-import { drawnWith, type Point } from './drawn.ts';
+import { all, attribute, drawnWith, hasClass, type Point } from './drawn.ts';
 import { fieldsOf, sheetsOf, tall, wide, type Mark } from './sheet.ts';
 import { stateOf, three } from './states.ts';
 
@@ -126,5 +127,22 @@ describe.each(three)('%s', (id) => {
     const share = 1 - 2 ** (-5 / 12);
     expect(found.html).toContain(`${formatLength(share * longer, 'in-lb')} towards the head`);
     expect(found.html).toContain(`${formatLength((1 - share) * longer, 'in-lb')} towards the body`);
+  });
+});
+
+test('a string with a nut of its own is plucked from there', () => {
+  const banjo = moreInstrument('plover');
+  const mine = { ...banjo, strings: banjo.strings.slice(4) };
+  const found = drawnWith({ ...stateOf('redshank'), mine }, DrawTheBoard);
+  const buttons = all(found.root, (e) => hasClass(e, 'strings-press'));
+  expect(buttons).toHaveLength(2);
+  const starts = sheetsOf(found).map((sheet, upright) => {
+    const [[x, y] = [NaN, NaN]] = sheet.of('path[board-strings]')[0]?.lines[0] ?? [];
+    return upright ? y / sheet.height : x / sheet.width;
+  });
+  buttons.forEach((button, upright) => {
+    const style = attribute(button, 'style');
+    const at = Number(new RegExp(`${upright ? 'top' : 'left'}:\\s*([\\d.]+)%`).exec(style)?.[1]);
+    expect(at / 100).toBeCloseTo(starts[upright] ?? NaN, 3);
   });
 });

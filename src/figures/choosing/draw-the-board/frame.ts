@@ -140,15 +140,30 @@ export function outline(frame: Frame, plan: Plan): string {
   return `M${text(a)}L${text(on(c))}L${text(on(d))}L${text(b)}Z`;
 }
 
-/** One string from a little behind its nut, or from a nut of its own, over the saddle to its weight. */
-export function stringPath(frame: Frame, plan: Plan, index: number, from = 0): string {
+/** What sounds of a string: from its nut, or from one of its own, to its saddle; and where it is drawn from, so far `behind` that. */
+export function soundingOf(
+  frame: Frame,
+  plan: Plan,
+  index: number,
+  from = 0,
+  behind = 0,
+): readonly [Spot, Spot] {
   const start = squareAlong(plan);
   const nut = plan.lines[0]?.points[index] ?? { x: 0, y: 0 };
   const saddle = plan.saddle.points[index] ?? { x: 0, y: 0 };
   const slope = (saddle.y - nut.y) / Math.max(1e-6, saddle.x - nut.x);
-  const behind = from ? (1 - shareFrom(from)) * (nut.x - saddle.x) : 10 / frame.along;
+  const along = (1 - shareFrom(from)) * (saddle.x - nut.x) - behind;
+  return [
+    spot(frame, start + nut.x + along, nut.y + along * slope),
+    spot(frame, start + saddle.x, saddle.y),
+  ];
+}
+
+/** One string from a little behind the neck's nut, or from a nut of its own, over the saddle to its weight. */
+export function stringPath(frame: Frame, plan: Plan, index: number, from = 0): string {
+  const [begins, saddle] = soundingOf(frame, plan, index, from, from ? 0 : 10 / frame.along);
   const tail = tailOf(frame, index, plan.saddle.points.length);
-  return `M${text(spot(frame, start + nut.x - behind, nut.y - behind * slope))}L${text(spot(frame, start + saddle.x, saddle.y))}L${text(tail)}`;
+  return `M${text(begins)}L${text(saddle)}L${text(tail)}`;
 }
 
 /** Where a string's weight hangs. */
