@@ -9,8 +9,9 @@ import { encode } from '../../src/instrument/link.ts';
 import { initialState } from '../../src/instrument/workshop.ts';
 import { fourExamples } from '../figures/four-examples.ts';
 import { browser } from './browser.ts';
-import { narrowPhone, open, scrollThrough, type Visit } from './kit.ts';
+import { narrowPhone, open, phone, scrollThrough, type Visit } from './kit.ts';
 import { pages } from './pages.ts';
+import { watchShifts } from './shifts.ts';
 
 const hashes = fourExamples.map(([, state]) => `#${encode(state)}`);
 
@@ -44,9 +45,12 @@ test.each(walked.map((path, i) => [path || 'home', path, i] as const))(
     const first = i % fourExamples.length;
     visit?.close();
     visit = await open(browser, inject('origin') + path + (hashes[first] ?? ''), {
-      viewport: narrowPhone,
+      viewport: i % 2 ? phone : narrowPhone,
+      before: watchShifts,
     });
     const { page, problems } = visit;
+    const moved = await page.evaluate(() => window.shifts);
+    expect(moved.sum, moved.what.join('\n')).toBeLessThan(0.003);
     await scrollThrough(page);
     for (let k = 0; k < fourExamples.length; k += 1) {
       const at = (first + k) % fourExamples.length;

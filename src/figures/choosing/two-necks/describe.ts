@@ -39,7 +39,7 @@ export function describeShort(state: State, residuals: readonly Residual[]): str
     worst?.picked === undefined
       ? ''
       : ` The worst is ${spokenNote(worst.note)}, ${formatDifference(worst.picked)}.`;
-  return `${by}: with the nearest gauges ${residuals.length === 1 ? `the string is ${within === 1 ? '' : 'not '}` : `${within} of ${residuals.length} strings are `}within ${percentOf(hand.low)} per cent of the aim.${farthest}`;
+  return `${by}: with the nearest gauges, strings within ${percentOf(hand.low)} per cent of the aim: ${within} of ${residuals.length}.${farthest}`;
 }
 
 /** What is aimed for, and which gauges nobody picked: as the bench has it. */
