@@ -43,7 +43,7 @@ test.each(walked.map((path, i) => [path || 'home', path, i] as const))(
   '%s speaks of each',
   async (_, path, i) => {
     const first = i % fourExamples.length;
-    visit?.close();
+    await visit?.close();
     visit = await open(browser, inject('origin') + path + (hashes[first] ?? ''), {
       viewport: i % 2 ? phone : narrowPhone,
       before: watchShifts,

@@ -6,41 +6,64 @@ import { formatCents, formatRise, formatTravel, nameOf } from '../../kit/bend/wo
 import { compared } from '../../../instrument/pair.ts';
 import type { Pushed } from '../../../instrument/pushed.ts';
 import { viewOf, type View } from '../../kit/bend/bent.ts';
+import { besidePushed, type Beside } from '../../kit/bend/course.ts';
 
 /** Why there is nothing to push, or why it goes no further; empty when all is well. */
-export function obstacle({ pull, pushed, room }: View, wanted: number): string {
+export function obstacle({ pull, pushed, beside, room }: View, wanted: number): string {
   if (!pushed) return 'We don’t know how much this string stretches.';
   if (pushed.strain === 'broken' || pull.strain === 'broken')
-    return 'This bend would break the string.';
+    return `This bend would break ${beside.length > 0 ? 'a string of the course' : 'the string'}.`;
   if (pushed.travel >= room - 1e-9 && pushed.rise < wanted - 0.5)
     return `The board ends here: ${formatCents(pushed.rise)} is as far as it goes.`;
   return '';
 }
 
-const bentText = ({ travel, push, rise }: Pushed, units: Units): string =>
-  `a travel of ${formatTravel(travel, units)} and a push of ${formatForce(push, units)} raise it by ${formatRise(rise)}`;
+/** On how many strings the finger pushes; nothing where it is one. */
+export const onHowMany = ({ length }: readonly unknown[]): string =>
+  length === 0 ? '' : ` on ${length === 1 ? 'both' : `all ${length + 1}`}`;
+
+const bentText = (
+  { travel, push, rise }: Pushed,
+  beside: readonly Beside[],
+  units: Units,
+): string =>
+  `a travel of ${formatTravel(travel, units)} and a push of ${formatForce(push, units)}${onHowMany(beside)} raise it by ${formatRise(rise)}`;
+
+/** How far the others of the course rise, where that is not as far. */
+const besideText = ({ pushed, beside, fret }: View): string =>
+  beside
+    .flatMap((each) => {
+      const its = pushed && besidePushed(each, fret, pushed.travel);
+      return its && Math.abs(its.rise - pushed.rise) >= 1
+        ? [` The ${spokenNote(each.pull.note)} string beside it rises by ${formatCents(its.rise)}.`]
+        : [];
+    })
+    .join('');
 
 export function describe(state: State): string {
   const view = viewOf(state);
-  const { pull, pushed, ghost, fret } = view;
+  const { pull, pushed, beside, ghost, fret } = view;
   const { units } = state;
   const string = `the ${spokenNote(pull.note)} string, ${spokenGauge(pull.gauge, units)}, ${formatLength(pull.speakingLength, units)} long`;
-  const start = `The neck of ${nameOf(state.mine.name)} from above, ${string}, pushed aside at fret ${fret}.`;
+  const start = `The neck of ${nameOf(state.mine.name)} from above, ${string}, pushed aside at fret ${fret}${beside.length > 0 ? ' with its whole course' : ''}.`;
   const hindered = obstacle(view, state.bend.rise);
   if (!pushed || /break/.test(hindered)) return `${start} ${hindered}`;
   const other =
     ghost && ghost.pushed.strain !== 'broken'
-      ? ` On ${compared(state).other.name || 'the other instrument'}, ${formatLength(ghost.pull.speakingLength, units)} long with ${spokenGauge(ghost.pull.gauge, units)}, ${bentText(ghost.pushed, units)}.`
+      ? ` On ${compared(state).other.name || 'the other instrument'}, ${formatLength(ghost.pull.speakingLength, units)} long with ${spokenGauge(ghost.pull.gauge, units)}, ${bentText(ghost.pushed, ghost.beside, units)}.`
       : '';
-  return `${start} There ${bentText(pushed, units)}. ${hindered}${other}`.replace(/ {2,}/g, ' ');
+  return `${start} There ${bentText(pushed, beside, units)}.${besideText(view)} ${hindered}${other}`.replace(
+    / {2,}/g,
+    ' ',
+  );
 }
 
 export function describeShort(state: State): string {
   const view = viewOf(state);
   const hindered = obstacle(view, state.bend.rise);
-  const { pushed, fret } = view;
+  const { pushed, beside, fret } = view;
   if (!pushed || hindered) return hindered;
-  return `At fret ${fret}, ${bentText(pushed, state.units)}.`;
+  return `At fret ${fret}, ${bentText(pushed, beside, state.units)}.${besideText(view)}`;
 }
 
 /** The travel in words that fit a field and a handle: no number where the bend would break the string. */

@@ -1,8 +1,9 @@
 /** The bend's data for a spreadsheet: travel and push for every quarter of a semitone. */
 import { limits } from '../../../instrument/limits.ts';
 import { millimetres } from '../../../physics/index.ts';
-import { pushedTo, type Pushed } from '../../../instrument/pushed.ts';
+import type { Pushed } from '../../../instrument/pushed.ts';
 import type { View } from '../../kit/bend/bent.ts';
+import { courseTo } from '../../kit/bend/course.ts';
 
 const STEP = 25;
 
@@ -11,12 +12,19 @@ const cells = (pushed: Pushed | undefined): readonly string[] =>
     ? ['', '']
     : [millimetres(pushed.travel).toFixed(2), pushed.push.toFixed(2)];
 
-export function bendRows({ pull, fret, room, ghost }: View): readonly (readonly string[])[] {
+export function bendRows({
+  pull,
+  beside,
+  fret,
+  room,
+  ghost,
+}: View): readonly (readonly string[])[] {
   const { min, max } = limits.rise;
   return Array.from({ length: (max - min) / STEP + 1 }, (_, i) => {
     const rise = min + i * STEP;
-    const own = pushedTo(pull, fret, rise, room);
+    const own = courseTo(pull, beside, fret, rise, room);
+    const there = ghost && courseTo(ghost.pull, ghost.beside, fret, rise);
     const reached = own && own.rise >= rise - 0.05 ? own : undefined;
-    return [String(rise), ...cells(reached), ...cells(ghost && pushedTo(ghost.pull, fret, rise))];
+    return [String(rise), ...cells(reached), ...cells(there)];
   });
 }

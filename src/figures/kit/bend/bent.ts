@@ -3,12 +3,13 @@ import { breadthOf } from '../../../instrument/breadth.ts';
 import { acrossOf, coursesOf } from '../../../instrument/courses.ts';
 import { once } from '../../../instrument/once.ts';
 import { limits } from '../../../instrument/limits.ts';
-import { comparedPlan } from '../../../instrument/pair.ts';
+import { compared, comparedPlan } from '../../../instrument/pair.ts';
 import type { Plan } from '../../../instrument/plan.ts';
-import type { Pull } from '../../../instrument/pulls.ts';
+import { lengthOf, pullOf, type Pull } from '../../../instrument/pulls.ts';
 import { pushedBy, pushedTo, type Pushed } from '../../../instrument/pushed.ts';
 import type { Instrument, State } from '../../../instrument/schema.ts';
 import { triedOf } from '../../trial.ts';
+import { courseTo, othersOf, type Beside } from './course.ts';
 
 // Common practice: strings, or courses of them, stand some 9 mm apart at the middle of a guitar's neck, some 16 on a bass; more
 // strings than eight that are in no courses stand half as far.
@@ -27,21 +28,57 @@ export function stringsApart({ scale, strings }: Instrument): number {
 /** Towards the lowest string (1) from the upper half of the strings, towards the highest (-1) from the lower half. */
 export const wayOf = (index: number, count: number): 1 | -1 => (index < count / 2 ? 1 : -1);
 
-/** How far a finger can push the string before the board ends, m. */
+/** How far a finger can push the string, and its course with it, before the board ends, m. */
 export function roomOf(instrument: Instrument, index: number): number {
   const { strings } = instrument;
-  const across = acrossOf(strings)[index] ?? 0;
-  const beyond = wayOf(index, strings.length) === 1 ? 1 - across : across;
+  const across = acrossOf(strings);
+  const beyond = Math.min(
+    ...[index, ...othersOf(strings, index)].map((i) =>
+      wayOf(index, strings.length) === 1 ? 1 - (across[i] ?? 0) : (across[i] ?? 0),
+    ),
+  );
   return (strings.length > 1 ? beyond * breadthOf(strings) * stringsApart(instrument) : 0) + EDGE;
 }
 
 /** The plan does not follow a bend, so it is worked out once for the two instruments. */
 const plans = new WeakMap<State['other'], { readonly mine: Instrument; readonly plan: Plan }>();
-function otherPull(state: State, index: number): Pull | undefined {
+function otherStrings(state: State): Plan['strings'] {
   const { mine, other } = state;
   let kept = plans.get(other);
   if (kept?.mine !== mine) plans.set(other, (kept = { mine, plan: comparedPlan(state) }));
-  return kept.plan.strings[index]?.pull;
+  return kept.plan.strings;
+}
+
+/** The rest of the course of a string, where what is strung there is known. */
+function besideOf(
+  strings: Instrument['strings'] | State['other']['strings'],
+  index: number,
+  pullAt: (i: number) => Pull | undefined,
+): readonly Beside[] {
+  const from = strings[index]?.from ?? 0;
+  return othersOf(strings, index).flatMap((i) => {
+    const pull = pullAt(i);
+    return pull ? [{ index: i, pull, further: from - (strings[i]?.from ?? 0) }] : [];
+  });
+}
+
+/** Nor does the rest of the course follow a bend, so that what draws it is left alone. */
+const courses = new WeakMap<
+  Instrument,
+  { readonly key: string; readonly beside: readonly Beside[] }
+>();
+function besideOwn(mine: Instrument, index: number, lengthRatio: number): readonly Beside[] {
+  const key = `${index} ${lengthRatio}`;
+  let kept = courses.get(mine);
+  if (kept?.key !== key) {
+    const beside = besideOf(mine.strings, index, (i) => {
+      const gauge = mine.strings[i];
+      const speakingLength = lengthOf(mine, i) * lengthRatio;
+      return gauge && pullOf({ gauge, note: gauge.note, a4: mine.a4, speakingLength });
+    });
+    courses.set(mine, (kept = { key, beside }));
+  }
+  return kept.beside;
 }
 
 export interface View {
@@ -50,29 +87,39 @@ export interface View {
   readonly fret: number;
   readonly room: number;
   readonly way: 1 | -1;
+  /** Its own rise; the push is that of its course */
   readonly pushed: Pushed | undefined;
+  /** The other strings of its course, which go with it */
+  readonly beside: readonly Beside[];
   /** The other instrument's string, strung to pull alike, whether or not its stretch is known */
   readonly other: Pull | undefined;
   /** The same rise at the same fret there */
-  readonly ghost: { readonly pull: Pull; readonly pushed: Pushed } | undefined;
+  readonly ghost:
+    | { readonly pull: Pull; readonly pushed: Pushed; readonly beside: readonly Beside[] }
+    | undefined;
 }
 
 export const viewOf = once((state: State): View => {
-  const { tried: pull, index } = triedOf(state);
+  const { tried: pull, index, lengthRatio } = triedOf(state);
+  const { mine } = state;
   const { fret, rise } = state.bend;
-  const room = roomOf(state.mine, index);
-  const pushed = pushedTo(pull, fret, rise, room);
-  const other = otherPull(state, index);
-  const there = other && pushedTo(other, fret, pushed?.rise ?? rise);
+  const room = roomOf(mine, index);
+  const beside = besideOwn(mine, index, lengthRatio);
+  const pushed = courseTo(pull, beside, fret, rise, room);
+  const strings = otherStrings(state);
+  const other = strings[index]?.pull;
+  const besideThere = besideOf(compared(state).other.strings, index, (i) => strings[i]?.pull);
+  const there = other && courseTo(other, besideThere, fret, pushed?.rise ?? rise);
   return {
     pull,
     index,
     fret,
     room,
-    way: wayOf(index, state.mine.strings.length),
+    way: wayOf(index, mine.strings.length),
     pushed,
+    beside,
     other,
-    ghost: other && there && { pull: other, pushed: there },
+    ghost: other && there && { pull: other, pushed: there, beside: besideThere },
   };
 });
 
