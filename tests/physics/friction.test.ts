@@ -2,7 +2,7 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
 
-import { heldBack, slotFriction } from '../../src/physics/index.ts';
+import { heldBack } from '../../src/physics/index.ts';
 import { expectRatio, expectRefused, notFinite } from './kit.ts';
 
 const degrees = (n: number): number => (n * Math.PI) / 180;

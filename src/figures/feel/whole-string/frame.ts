@@ -31,7 +31,7 @@ export function frameOf(speaking: number, fret: number, most: number): Frame {
   const bars = REST + TALL * MORE + 42;
   return {
     width: WIDTH,
-    height: bars + 78,
+    height: bars + 88,
     perMetre,
     across: TALL / most,
     nut,
@@ -39,6 +39,6 @@ export function frameOf(speaking: number, fret: number, most: number): Frame {
     finger: nut + fretPosition({ scaleLength: speaking, fret }) * perMetre,
     chain: 40,
     rest: REST,
-    bars: [bars, bars + 42],
+    bars: [bars, bars + 52],
   };
 }
