@@ -141,7 +141,7 @@ test('a place where nothing in the drawer holds is told before all else, in word
     else expect(said).not.toContain('holds');
     for (const part of [NewStrings, SheetTable]) {
       const { html } = drawnWith(state, part);
-      expect(html.match(/none in the drawer holds/g)?.length ?? 0).toBe(places.length);
+      expect(html.match(/nothing in the drawer holds/g)?.length ?? 0).toBe(places.length);
     }
   }
 });
