@@ -1,13 +1,14 @@
-/** Drags one handle by finger on a slowed processor, in turn with that of a bare page, and reports what each event cost. */
-import { setTimeout as pause } from 'node:timers/promises';
+/** Drags one handle by finger, in turn with that of a bare page, and reports what each event cost of the processor's own time. */
+import { setTimeout as rest } from 'node:timers/promises';
 
 import { moves, record } from './trace.mjs';
 
+/** For the time to the next frame alone: a slowed processor is held up by whatever else the machine does, and ratios lose by it. */
 const slowdown = 4;
-const count = 60;
+const count = 40;
 const pixels = 2;
-/** How often a drag and that of a bare page are tried in turn. */
-const pairs = 3;
+/** ms from step to step: by the page's clock as well, so that as many beats fall into a drag on a machine that has much else to do. */
+const pause = 25;
 
 /** Share of the numbers that lie at or below the result: 0.5 gives the median. */
 export function quantile(numbers, share) {
@@ -16,30 +17,37 @@ export function quantile(numbers, share) {
 }
 
 /**
- * Runs in the page: notes what the value was at each move. `how` says what else: the time to the next `frame`, or the
- * `mutations` of the DOM. Both take time themselves, so the traced drag goes without.
+ * Runs in the page: its clock goes on by `pause` at each move, and what waits for the hand to rest waits. Notes what the value was at
+ * each move, and where that is asked for how long it took to the next frame and how much of the DOM changed: what takes time itself,
+ * so the traced drag goes without.
  */
-function watch(slider, how) {
+function watch(slider, { pause, isClose }) {
   const log = [];
+  const clock = () => Performance.prototype.now.call(performance);
+  const wait = window.setTimeout;
+  let now = clock();
+  performance.now = () => now;
+  window.setTimeout = (task, ms, ...more) => wait(task, 20 * ms, ...more);
   const value = () => slider.getAttribute('aria-valuenow');
   const untilFrame = (entry) => {
     requestAnimationFrame(() => {
       const channel = new MessageChannel();
-      channel.port1.onmessage = () => (entry.frame = performance.now() - entry.start);
+      channel.port1.onmessage = () => (entry.frame = clock() - entry.start);
       channel.port2.postMessage(null);
     });
   };
   const onMove = () => {
-    const entry = { start: performance.now(), value: value(), frame: Number.NaN, mutations: 0 };
+    now += pause;
+    const entry = { start: clock(), value: value(), frame: Number.NaN, mutations: 0 };
     log.push(entry);
-    if (how === 'frame') untilFrame(entry);
+    if (isClose) untilFrame(entry);
   };
   // A step and a beat of the lettering are told apart: what they change comes in two lists.
   const observer = new MutationObserver((records) => {
     const entry = log.at(-1);
     if (entry) entry.mutations = Math.max(entry.mutations, records.length);
   });
-  if (how === 'mutations')
+  if (isClose)
     observer.observe(document, {
       subtree: true,
       childList: true,
@@ -51,6 +59,8 @@ function watch(slider, how) {
     stop: () => {
       observer.disconnect();
       removeEventListener('pointermove', onMove, { capture: true });
+      delete performance.now;
+      window.setTimeout = wait;
       const values = [...log.slice(1).map((entry) => entry.value), value()];
       return log.map((entry, i) => ({ ...entry, changed: values[i] !== entry.value }));
     },
@@ -77,7 +87,7 @@ async function drag(session, { x, y }) {
   await finger('touchStart', 0);
   for (const by of offsets()) {
     await finger('touchMove', by);
-    await pause(25);
+    await rest(pause);
   }
   await finger('touchEnd', 0);
 }
@@ -93,10 +103,10 @@ async function hold(page, handle) {
   return { page, handle, at, session: await page.context().newCDPSession(page) };
 }
 
-/** Drags it on a slowed processor; resolves to the trace, if one was asked for, and to what was noted of the moves. */
-async function dragged({ page, handle, at, session }, { how, isTraced = false }) {
-  await session.send('Emulation.setCPUThrottlingRate', { rate: slowdown });
-  await handle.evaluate(watch, how);
+/** Drags it; resolves to the trace, if one was asked for, and to what was noted of the moves. */
+async function dragged({ page, handle, at, session }, isTraced) {
+  await session.send('Emulation.setCPUThrottlingRate', { rate: isTraced ? 1 : slowdown });
+  await handle.evaluate(watch, { pause, isClose: !isTraced });
   const run = () => drag(session, at);
   const trace = isTraced ? await record(session, run) : await run();
   const noted = await page.evaluate(() => window.bench.stop());
@@ -110,16 +120,16 @@ const each = (list, what) => list.map((one) => one[what]);
 
 /** What the events of one drag cost that changed the value. */
 async function traced(held) {
-  const { trace, noted } = await dragged(held, { how: 'nothing', isTraced: true });
+  const { trace, noted } = await dragged(held, true);
   // The trace and the log are of the same moves, so they pair up.
   return moves(trace).filter((_, i) => noted[i]?.changed);
 }
 
 /**
- * Drags a handle in turn with that of a bare page: what the machine does beside weighs on both, so each ratio is one pair's, and the
- * median of the pairs is given. Then twice more, for the frames and for the changes in the DOM.
+ * Drags a handle in turn with that of a bare page, `pairs` times: what the machine does beside weighs on both, so each ratio is one
+ * pair's, and the median of the pairs is given. Then once more, for the frames and for the changes in the DOM.
  */
-export async function benchDrag(handle, bareHandle) {
+export async function benchDrag(handle, bareHandle, pairs = 3) {
   const [held, bare] = [
     await hold(handle.page(), handle),
     await hold(bareHandle.page(), bareHandle),
@@ -131,10 +141,8 @@ export async function benchDrag(handle, bareHandle) {
     floor.push(await traced(bare));
     own.push(await traced(held));
   }
-  const changedOf = async (how) =>
-    (await dragged(held, { how })).noted.filter(({ changed }) => changed);
-  const frames = await changedOf('frame');
-  const mutations = each(await changedOf('mutations'), 'mutations');
+  const close = (await dragged(held, false)).noted.filter(({ changed }) => changed);
+  const mutations = each(close, 'mutations');
   await Promise.all([held, bare].map(({ session }) => session.detach()));
 
   const times = (of, what) =>
@@ -150,7 +158,7 @@ export async function benchDrag(handle, bareHandle) {
     withPaint: median(each(all, 'withPaint')),
     timesWithPaint: times(median, 'withPaint'),
     timesWithPaintOnAverage: times(mean, 'withPaint'),
-    frame: median(each(frames, 'frame')),
+    frame: median(each(close, 'frame')),
     mutations: median(mutations),
     mostMutations: Math.max(0, ...mutations),
     forced: all.reduce((sum, { forced }) => sum + forced, 0) / pairs,
