@@ -35,12 +35,15 @@ afterEach(async () => {
   document.body.replaceChildren();
 });
 
-/** Every attribute of what is drawn and of the handles. */
+/** Every attribute of what is drawn and of the handles, and every letter. */
 const attributes = (): Map<Element, Map<string, string>> =>
   new Map(
     [...document.querySelectorAll('svg, svg *, [role="slider"]')].map((element) => [
       element,
-      new Map([...element.attributes].map(({ name, value }) => [name, value])),
+      new Map([
+        ...[...element.attributes].map(({ name, value }): [string, string] => [name, value]),
+        ...(element.matches('text') ? [['its text', element.textContent] as const] : []),
+      ]),
     ]),
   );
 /** The page is told of a step. */
@@ -78,6 +81,13 @@ test.each(figures)('%s writes at a step what it says at the release', (name, fig
       const ended = attributes();
       moving.begin();
       pointer(handle, 'up', x + far, y + far);
+      // What the beat has told is what the end of the drag leaves; a drawing's summary rests until then.
+      for (const [element, all] of told)
+        for (const [attribute, value] of all) {
+          const then = ended.get(element)?.get(attribute);
+          if (attribute !== 'data-dragging' && !element.matches('[role="img"]') && then !== value)
+            wrong.push(`${element.tagName} ${attribute}: told ${value}, then ${then}`);
+        }
       for (const [element, all] of painted)
         for (const [attribute, value] of all) {
           if (before.get(element)?.get(attribute) === value) continue;
