@@ -4,6 +4,7 @@
  *
  * What moves at every step may be painted: `paints` gives an attribute one function of the state, which the markup uses too.
  * In a drag of the figure's own it is then written at once, past all that reacts, and the state goes into the store at the beat.
+ * `tells` does the same at the beat, for letters.
  */
 import { untrack } from 'svelte';
 import type { Attachment } from 'svelte/attachments';
@@ -38,14 +39,18 @@ function catchUp(): void {
   ahead = undefined;
   if (next === shown()) was?.by.paint(next);
   else store.set(next);
+  was?.by.letter(next);
 }
 moving.beforeBeat = catchUp;
+
+type Paint = (state: State) => void;
 
 export class Follower {
   // A figure counts as seen until the browser says otherwise, so that nothing is missed before it does.
   #seen = $state.raw(true);
   readonly #places = new Map<Element, boolean>();
-  readonly #painters = new Set<(state: State) => void>();
+  readonly #painters = new Set<Paint>();
+  readonly #tellers = new Set<Paint>();
 
   get state(): State {
     // Whoever makes the next state out of this one needs it as it is.
@@ -62,7 +67,9 @@ export class Follower {
   }
 
   get told(): State {
-    return this.#seen ? store.told : store.settled;
+    if (!this.#seen) return store.settled;
+    // The same goes for what `tells` writes at the beat.
+    return moving.any && moving.by === this && this.#tellers.size > 0 ? latest() : store.told;
   }
 
   set(next: State): void {
@@ -83,19 +90,34 @@ export class Follower {
     for (const paint of this.#painters) paint(state);
   }
 
-  /** Has something painted; returns the way to stop. */
-  painted(paint: (state: State) => void): () => void {
-    this.#painters.add(paint);
-    return () => this.#painters.delete(paint);
+  /** Writes all that is told, with `tells`. */
+  letter(state: State): void {
+    for (const tell of this.#tellers) tell(state);
   }
 
-  /** Goes on an element, one of whose attributes is this function of the state, here as in the markup. */
-  paints(name: string, value: (state: State) => string | number): Attachment<Element> {
+  /** Has something painted, or told; returns the way to stop. */
+  painted(paint: Paint, isTold = false): () => void {
+    const all = isTold ? this.#tellers : this.#painters;
+    all.add(paint);
+    return () => all.delete(paint);
+  }
+
+  /** Goes on an element, one of whose attributes is this function of the state, here as in the markup; `isTold` at the beat. */
+  paints(name: string, value: (state: State) => string | number, isTold = false): Attachment {
     return (element) =>
       this.painted((state) => {
         const text = String(value(state));
         if (element.getAttribute(name) !== text) element.setAttribute(name, text);
-      });
+      }, isTold);
+  }
+
+  /** The same for the one text in an element, told at the beat. */
+  tells(value: (state: State) => string): Attachment {
+    return ({ firstChild }) =>
+      this.painted((state) => {
+        const text = value(state);
+        if (firstChild instanceof Text && firstChild.data !== text) firstChild.data = text;
+      }, true);
   }
 
   commit(): void {
@@ -103,6 +125,7 @@ export class Follower {
     store.commit();
     // A drag that came back to where it began changes nothing that reacts, and may have been painted a hair beside it.
     this.paint(shown());
+    this.letter(shown());
   }
 
   change(next: State): void {

@@ -3,6 +3,7 @@
  * Arrow: one step; Shift+arrow: a finer one; Page: a larger one; Home and End: the ends; Escape: back to before the drag.
  */
 import type { Attachment } from 'svelte/attachments';
+import { moving } from '../../instrument/moving.svelte.ts';
 import { grip } from './grip.ts';
 import { isTurned } from './sided.ts';
 import { keyedBy, keyedStop, nearestStop } from './stops.ts';
@@ -20,6 +21,8 @@ export interface Slide {
   /** The only values that it takes, rising, where they are not evenly spaced: keys go from one to the next, Page keys `page` of them on */
   readonly stops?: readonly number[] | undefined;
   readonly axis: 'x' | 'y';
+  /** Whether it is painted: then what bounds it is told at the beat, and asked for no more often */
+  readonly isPainted?: boolean;
   /** Pixels of the screen for one unit of value; negative when the value grows against the axis. Asked once a drag. */
   readonly pixelsPerUnit: (element: HTMLElement) => number;
   readonly onmove: (value: number) => void;
@@ -35,10 +38,16 @@ export interface Told {
   readonly spoken?: string | undefined;
 }
 
-/** Is given what puts a handle at a place (in the drawing's units) and value, and says when; returns the way to stop. */
-export type Painted = (
-  place: (at: { readonly x: number; readonly y: number; readonly value: number }) => void,
-) => () => void;
+/** Where a handle stands, in the drawing's units, its value, and how that is told where nothing that reacts does so. */
+export interface Place {
+  readonly x: number;
+  readonly y: number;
+  readonly value: number;
+  readonly text?: () => string;
+}
+
+/** Is given what puts a handle at a place and says when; returns the way to stop. */
+export type Painted = (place: (at: Place) => void) => () => void;
 
 const clamp = (value: number, { min, max }: Pick<Slide, 'min' | 'max'>): number =>
   Math.min(max, Math.max(min, value));
@@ -73,16 +82,19 @@ const turns = (on: HTMLElement, { axis }: Slide): boolean => axis === 'x' && isT
 export function slide(get: () => Slide): Attachment<HTMLElement> {
   return grip({
     begin: (press, element) => {
-      const { value: before, axis, pixelsPerUnit } = get();
+      let now = get();
+      let { beat } = moving;
+      const { value: before, axis, pixelsPerUnit } = now;
       const at = (event: PointerEvent): number => (axis === 'x' ? event.clientX : event.clientY);
       const from = at(press);
-      const scale = pixelsPerUnit(element) * (turns(element, get()) ? -1 : 1);
+      const scale = pixelsPerUnit(element) * (turns(element, now) ? -1 : 1);
       // What a figure paints it is told at the beat, so the last value is remembered here.
       let last = before;
       return {
         move: (event) => {
           if (scale === 0) return;
-          const now = get();
+          if (!now.isPainted || beat !== moving.beat) now = get();
+          beat = moving.beat;
           const asked = before + (at(event) - from) / scale;
           const value = now.stops
             ? nearestStop(asked, now.stops)

@@ -1,7 +1,7 @@
 /** What the home page says first, of the saddle as it stands. */
 import { formatDifference, formatLength, formatShare } from '../../../instrument/format.ts';
 import { pullChange } from '../../../instrument/length-law.ts';
-import { pullsOf } from '../../../instrument/pulls.ts';
+import { pullsOf, type Pull } from '../../../instrument/pulls.ts';
 import type { Instrument, Units } from '../../../instrument/schema.ts';
 import { felt, INCH, type Felt, type Lines } from '../../../physics/index.ts';
 
@@ -29,20 +29,25 @@ const perCent = (change: number): string => {
   return size < 0.01 ? formatDifference(size).replace('+', '') : formatShare(size);
 };
 
-/** `length`: of the treble side, in m; `lines`: of the felt band of a pull. */
-export function headline(mine: Instrument, length: number, units: Units, lines: Lines): Headline {
+/** `length`: of the treble side, in m; `lines`: of the felt band of a pull; `pulls`: of the strings at that length. */
+export function headline(
+  mine: Instrument,
+  length: number,
+  units: Units,
+  lines: Lines,
+  pulls: readonly Pull[] = pullsOf(mine, length / mine.scale.treble),
+): Headline {
   const by = length - mine.scale.treble;
-  const ratio = length / mine.scale.treble;
   if (Math.abs(by) < SAME)
     return {
       claim: 'Same strings, same length: the same pull.',
       question: 'How far before your hand notices?',
       answer: `A hand can just tell ${formatShare(lines.low.value)} of pull.`,
     };
-  const change = pullChange(ratio);
+  const change = pullChange(length / mine.scale.treble);
   const way = by > 0 ? 'longer' : 'shorter';
   const start = `Same strings, ${amountOf(Math.abs(by), units)} ${way}`;
-  const broken = pullsOf(mine, ratio).filter(({ strain }) => strain === 'broken').length;
+  const broken = pulls.filter(({ strain }) => strain === 'broken').length;
   if (broken > 0)
     return {
       claim: `${start}: too tight.`,

@@ -1,6 +1,9 @@
 /** Where each string hangs on the monochord's sheet, and how tall the weight is that it carries. */
+import { once } from '../../../instrument/once.ts';
+import { pullsOf } from '../../../instrument/pulls.ts';
+import type { State } from '../../../instrument/schema.ts';
 import { acrossAt } from '../../kit/strings.ts';
-import { frame } from '../../kit/scale-length/frame.ts';
+import { frame, shownRatio } from '../../kit/scale-length/frame.ts';
 
 /** How tall the heaviest weight is while the instrument is as it is. */
 const TYPICAL = 68;
@@ -19,3 +22,6 @@ export function spotOf(index: number, count: number) {
 /** A weight's height: `heaviest` is the largest pull of the instrument as it is, both in N. */
 export const tall = (newtons: number, heaviest: number): number =>
   Math.min(frame.tallest, (TYPICAL * newtons) / heaviest);
+
+/** What the strings pull with the saddle where it stands. */
+export const pullsIn = once((state: State) => pullsOf(state.mine, shownRatio(state)));
