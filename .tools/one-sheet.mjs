@@ -10,7 +10,7 @@ import { fileURLToPath } from 'node:url';
 const link = /<link rel="stylesheet" href="([^"]*)">/g;
 
 /** Joins the stylesheets of every page in `folder`; `base` is the path that addresses begin with. */
-export function joinSheets(folder, base) {
+function joinSheets(folder, base) {
   const files = readdirSync(folder, { recursive: true, encoding: 'utf8' });
   const inFolder = (address) => join(folder, address.slice(base.length));
   const joined = new Set();

@@ -63,7 +63,7 @@ function send(response, status, file) {
 }
 
 /** A sub-path with a slash at both ends: `sub` -> `/sub/`. */
-export function normalBase(base = '/') {
+function normalBase(base = '/') {
   return `/${base}/`.replace(/\/+/g, '/');
 }
 

@@ -71,3 +71,12 @@ export type OfKind<K extends ExerciseKind> = Extract<Exercise, { kind: K }>;
 
 /** The exercises of one chapter by their keys, `chapter.name`. */
 export type Answers = Readonly<Record<string, Exercise>>;
+
+/** What the page says of each exercise, whatever its kind. */
+export interface Asked {
+  /** The exercise's key, and the chapter whose file has it */
+  k: string;
+  chapter: string;
+  /** The id of the element that asks the question */
+  question: string;
+}

@@ -9,7 +9,7 @@ const STEP = 0.985;
 const LIGHTEST = 0.15;
 
 /** N: the ceiling in force; undefined where there is none, or what is on now isn't known. */
-export const ceilingOf = ({ aim: { ceiling }, other }: State): number | undefined =>
+const ceilingOf = ({ aim: { ceiling }, other }: State): number | undefined =>
   ceiling === 'now' ? nowOf({ other })?.total : ceiling;
 
 /** What a string may be: its best and what can be had that is lighter, each measured against what was asked of it. */

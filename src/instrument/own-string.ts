@@ -30,12 +30,12 @@ const LONGEST_FAMILY = 40;
 
 /** As it is kept: so many digits that a table gives back the same number, and words on one line. */
 export const rounded = (thou: number): number => Number(thou.toFixed(6));
-export const roundedWeight = (kgPerMetre: number): number => Number(kgPerMetre.toPrecision(9));
+const roundedWeight = (kgPerMetre: number): number => Number(kgPerMetre.toPrecision(9));
 /** The same from and to grams a metre. */
 export const inGrams = (kgPerMetre: number): number =>
   Number(gramsPerMetre(kgPerMetre).toPrecision(9));
 export const fromGrams = (grams: number): number => roundedWeight(fromGramsPerMetre(grams));
-export const oneLine = (text: string, longest: number): string =>
+const oneLine = (text: string, longest: number): string =>
   text
     .replace(/[\s\p{Cc}\p{Surrogate}]+/gu, ' ')
     .trim()

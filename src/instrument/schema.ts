@@ -71,7 +71,7 @@ const body = {
   bowed: v.optional(v.literal(true)),
 };
 
-export const instrumentSchema = v.object({
+const instrumentSchema = v.object({
   ...body,
   /** from the highest string, or from the treble side where they lie in another order */
   strings: v.pipe(
@@ -80,7 +80,7 @@ export const instrumentSchema = v.object({
     v.maxLength(limits.strings.max),
   ),
 });
-export const targetSchema = v.object({
+const targetSchema = v.object({
   ...body,
   /** What the sheet picks from */
   family,
@@ -154,7 +154,7 @@ const drawerSchema = v.object({
   strings: v.array(pickSchema),
 });
 
-export const stateSchema = v.object({
+const stateSchema = v.object({
   mine: instrumentSchema,
   other: targetSchema,
   units: v.picklist(['in-lb', 'mm-N', 'mm-kg']),

@@ -1,5 +1,5 @@
 /** What a table's heading says: which column it is, and in which unit. */
-export const columnNames = [
+const columnNames = [
   'doubt',
   'how',
   'stock',

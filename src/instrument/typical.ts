@@ -103,10 +103,6 @@ function wound(
   };
 }
 
-/** Whether a gauge's weight is worked out from a typical make: a wound string whose own weight nobody has given. */
-export const isTypical = ({ kind, unitWeight }: Gauge): boolean =>
-  kind === 'wound' && unitWeight === undefined;
-
 /** Whether no drawer has it, so that its make is put between two others. */
 export const isBetween = (gauge: Gauge): boolean =>
   gauge.unitWeight === undefined &&

@@ -6,16 +6,16 @@ import { inRange, speakingLengthRange } from './guard.ts';
 
 const divisionsRange = { min: 1, max: 1200, whole: true };
 
-/** Distance in m from the nut to a fret; `fret` may be fractional (a slide, a finger), `divisions` a whole number to the octave. */
-export function fretPosition({
-  scaleLength,
-  fret,
-  divisions = 12,
-}: {
+interface Fretted {
   scaleLength: number;
+  /** May be fractional: a slide, a finger */
   fret: number;
+  /** A whole number to the octave */
   divisions?: number;
-}): number {
+}
+
+/** Distance in m from the nut to a fret. */
+export function fretPosition({ scaleLength, fret, divisions = 12 }: Fretted): number {
   inRange('scaleLength', scaleLength, speakingLengthRange);
   inRange('fret', fret, { min: 0, max: 10_000 });
   inRange('divisions', divisions, divisionsRange);
@@ -23,17 +23,7 @@ export function fretPosition({
 }
 
 /** Speaking length in m of a string stopped at a fret. */
-export function stoppedLength({
-  scaleLength,
-  fret,
-  divisions = 12,
-}: {
-  scaleLength: number;
-  fret: number;
-  divisions?: number;
-}): number {
-  return scaleLength - fretPosition({ scaleLength, fret, divisions });
-}
+export const stoppedLength = (at: Fretted): number => at.scaleLength - fretPosition(at);
 
 /**
  * Scale length in m of one string between a treble and a bass scale, evenly spaced strings along straight nut and saddle lines.

@@ -92,26 +92,3 @@ export function turnsToLevel({
   const { stringArm, springArm, rate, count } = checked(bridge);
   return ((to - from) * stringArm) / (springArm * count * rate * pitch);
 }
-
-/**
- * The count of like springs, from 1 to `most`, whose extension at `pull` N lies nearest to `extension` m, and the extension they get.
- * Undefined when none of them can be balanced. Throws RangeError as `bridgeBalance`. Source: as `bridgeBalance`.
- */
-export function springsFor({
-  pull,
-  extension,
-  most,
-  ...bridge
-}: Omit<SprungBridge, 'count'> & { pull: number; extension: number; most: number }):
-  { readonly count: number; readonly extension: number } | undefined {
-  inRange('extension', extension, { min: 0, max: 1, unit: 'm' });
-  inRange('most', most, { min: 1, max: 20, whole: true });
-  let best: { count: number; extension: number } | undefined;
-  for (let count = 1; count <= most; count += 1) {
-    const balance = bridgeBalance({ ...bridge, pull, count });
-    const nearer =
-      !best || Math.abs(balance.extension - extension) < Math.abs(best.extension - extension);
-    if (balance.holds && nearer) best = { count, extension: balance.extension };
-  }
-  return best;
-}

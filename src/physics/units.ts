@@ -12,7 +12,7 @@ export const STANDARD_GRAVITY = 9.80665;
 /** Newtons in a pound-force, exact: one pound at standard gravity. */
 export const POUND_FORCE = POUND * STANDARD_GRAVITY;
 /** Newtons in a kilogram-force, exact: what a hung kilogram pulls. */
-export const KILOGRAM_FORCE = STANDARD_GRAVITY;
+const KILOGRAM_FORCE = STANDARD_GRAVITY;
 /** Kilograms a metre in a pound an inch. */
 export const POUND_PER_INCH = POUND / INCH;
 /** Metres in a thousandth of an inch, the trade's unit of gauge. */

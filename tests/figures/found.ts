@@ -8,7 +8,7 @@ import type { Component } from 'svelte';
 export const figuresAmong = (
   modules: Readonly<Record<string, { default: Component }>>,
   sources: Readonly<Record<string, string>>,
-  { by = ['useFigure()'], also = '' }: { by?: readonly string[]; also?: string } = {},
+  { by = ['useFigure('], also = '' }: { by?: readonly string[]; also?: string } = {},
 ): (readonly [string, Component])[] =>
   Object.entries(modules)
     .filter(([path]) => {

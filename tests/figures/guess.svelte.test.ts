@@ -1,51 +1,22 @@
 // @vitest-environment happy-dom
 /** The one way to guess in a drawing, in a simulated DOM: nothing is given away before, everything is remembered, nothing is in a link. */
-import { flushSync, mount, unmount } from 'svelte';
-import { afterEach, beforeEach, describe, expect, test } from 'vitest';
+import { flushSync } from 'svelte';
+import { describe, expect, test } from 'vitest';
 
 import { HandGuess } from '../../src/figures/kit/guess/guess.svelte.ts';
 import { touchedAt, type Mark } from '../../src/figures/kit/guess/mark.ts';
 import HangFive from '../../src/figures/pull/hang-five/HangFive.svelte';
 import { encode } from '../../src/instrument/link.ts';
-import { moving } from '../../src/instrument/moving.svelte.ts';
 import { store } from '../../src/instrument/store.svelte.ts';
-import { initialState } from '../../src/instrument/workshop.ts';
-import { furnish, key, keyUp, pointer, release, seen } from './hand.ts';
+import { compared, key, keyUp, onePage, pointer, press, release, seen, sliders } from './hand.ts';
 
-let mounted: ReturnType<typeof mount> | undefined;
-beforeEach(() => {
-  furnish();
-  localStorage.clear();
-  store.change(initialState);
-});
-afterEach(async () => {
-  if (mounted) await unmount(mounted);
-  mounted = undefined;
-  document.body.replaceChildren();
-  expect(moving.any, 'a hand was left on').toBe(false);
-});
+const { begin, end } = onePage();
 
-const sliders = (): HTMLElement[] => [...document.querySelectorAll<HTMLElement>('[role="slider"]')];
 const slider = (i: number): HTMLElement => {
   const found = sliders()[i];
   if (!found) throw new Error(`no mark ${i}`);
   return found;
 };
-const press = (name: string): void => {
-  const found = [...document.querySelectorAll('button')].find((b) => b.textContent.trim() === name);
-  if (!found) throw new Error(`no button ${name}`);
-  found.click();
-  flushSync();
-};
-const compared = (): string => document.querySelector('.compared')?.textContent ?? '';
-function begin(): void {
-  mounted = mount(HangFive, { target: document.body });
-  flushSync();
-}
-async function end(): Promise<void> {
-  if (mounted) await unmount(mounted);
-  mounted = undefined;
-}
 function dragDown(at: HTMLElement, by: number): void {
   const { x, y } = seen(at);
   pointer(at, 'down', x, y);
@@ -55,7 +26,7 @@ function dragDown(at: HTMLElement, by: number): void {
 
 describe('a guess in a drawing', () => {
   test('shows no answer before every mark has been put somewhere, and says what is missing', () => {
-    begin();
+    begin(HangFive);
     expect(document.querySelectorAll('.answer')).toHaveLength(0);
     dragDown(slider(0), -50);
     press('Join the points');
@@ -69,7 +40,7 @@ describe('a guess in a drawing', () => {
   });
 
   test('goes by finger, by keys and by typing, and says its value each time', () => {
-    begin();
+    begin(HangFive);
     const start = seen(slider(3));
     dragDown(slider(3), -100);
     expect(seen(slider(3)).y).toBeCloseTo(start.y - 100, -1);
@@ -88,7 +59,7 @@ describe('a guess in a drawing', () => {
   });
 
   test('given up, is as if it had not been begun', () => {
-    begin();
+    begin(HangFive);
     const at = slider(0);
     const start = seen(at);
     pointer(at, 'down', start.x, start.y);
@@ -103,19 +74,19 @@ describe('a guess in a drawing', () => {
 
   test('is remembered with its answer, stands in no link, and is cleared on request', async () => {
     const link = encode(store.state);
-    begin();
+    begin(HangFive);
     for (const i of [0, 1, 2, 3]) dragDown(slider(i), -40 - 20 * i);
     press('Join the points');
     const said = compared();
     expect(encode(store.state)).toBe(link);
     await end();
-    begin();
+    begin(HangFive);
     expect(document.querySelectorAll('.answer')).toHaveLength(1);
     expect(compared()).toBe(said);
     press('Clear and try again');
     expect(document.querySelectorAll('.answer')).toHaveLength(0);
     await end();
-    begin();
+    begin(HangFive);
     expect(document.querySelectorAll('.answer')).toHaveLength(0);
   });
 
@@ -125,7 +96,7 @@ describe('a guess in a drawing', () => {
     document.body.append(question);
     let told = 0;
     question.addEventListener('guess-shown', () => (told += 1));
-    mounted = mount(HangFive, { target: question });
+    begin(HangFive, question);
     flushSync();
     question.dispatchEvent(new Event('guess-opened'));
     flushSync();

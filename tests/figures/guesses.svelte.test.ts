@@ -1,14 +1,13 @@
 // @vitest-environment happy-dom
 /** Every guess that is made in a drawing, for guitars of the workshop and four other instruments: marks, keys, spoken values, typed twins, no answer before, words after. */
-import { flushSync, mount, unmount, type Component } from 'svelte';
-import { afterEach, beforeEach, describe, expect, test, vi } from 'vitest';
+import { flushSync, type Component } from 'svelte';
+import { describe, expect, test, vi } from 'vitest';
 
-import { moving } from '../../src/instrument/moving.svelte.ts';
 import type { State } from '../../src/instrument/schema.ts';
 import { store } from '../../src/instrument/store.svelte.ts';
 import { initialState, workshopInstrument } from '../../src/instrument/workshop.ts';
 import { fourExamples } from './four-examples.ts';
-import { furnish, key, keyUp, pointer, release, seen } from './hand.ts';
+import { compared, key, keyUp, onePage, pointer, release, seen, sliders } from './hand.ts';
 
 vi.setConfig({ testTimeout: 30_000 });
 
@@ -36,23 +35,11 @@ const instruments: readonly (readonly [string, State])[] = [
   ...fourExamples,
 ];
 
-let mounted: ReturnType<typeof mount> | undefined;
-beforeEach(() => {
-  furnish();
-  localStorage.clear();
-});
-afterEach(async () => {
-  if (mounted) await unmount(mounted);
-  mounted = undefined;
-  document.body.replaceChildren();
-  expect(moving.any, 'a hand was left on').toBe(false);
-});
+const { begin } = onePage();
 
-const sliders = (): HTMLElement[] => [...document.querySelectorAll<HTMLElement>('[role="slider"]')];
 const answers = (): number => document.querySelectorAll('.answer').length;
 const summary = (): string =>
   document.querySelector('svg[role="img"]')?.getAttribute('aria-label') ?? '';
-const compared = (): string => document.querySelector('.compared')?.textContent ?? '';
 const show = (): void => {
   document.querySelector<HTMLElement>('.guessing .line button')?.click();
   flushSync();
@@ -74,7 +61,7 @@ test('there are guesses to try', () => expect(guesses.length).toBeGreaterThan(3)
 describe.each(guesses)('%s', (_, figure) => {
   const start = (state: State): void => {
     store.change(state);
-    mounted = mount(figure, { target: document.body });
+    begin(figure);
     flushSync();
   };
 
@@ -132,7 +119,7 @@ describe.each(guesses)('%s', (_, figure) => {
     question.className = 'guess';
     document.body.append(question);
     store.change(initialState);
-    mounted = mount(figure, { target: question });
+    begin(figure, question);
     flushSync();
     question.dispatchEvent(new Event('guess-opened'));
     flushSync();

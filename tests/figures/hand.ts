@@ -1,5 +1,10 @@
 /** A hand in a simulated DOM: what a pointer and keys do to a handle that is mounted there. */
-import { flushSync } from 'svelte';
+import { flushSync, mount, unmount, type Component } from 'svelte';
+import { afterEach, beforeEach, expect } from 'vitest';
+
+import { moving } from '../../src/instrument/moving.svelte.ts';
+import { store } from '../../src/instrument/store.svelte.ts';
+import { initialState } from '../../src/instrument/workshop.ts';
 
 /** Pixels that every drawing is taken to be wide. */
 export const WIDE = 1000;
@@ -62,3 +67,38 @@ export const seen = (of: Element) => {
     y,
   };
 };
+
+/** An empty page with an empty memory for each test, and the ways to put a figure on it and off again. */
+export function onePage() {
+  let mounted: ReturnType<typeof mount> | undefined;
+  const end = async (): Promise<void> => {
+    if (mounted) await unmount(mounted);
+    mounted = undefined;
+  };
+  beforeEach(() => {
+    furnish();
+    localStorage.clear();
+    store.change(initialState);
+  });
+  afterEach(async () => {
+    await end();
+    document.body.replaceChildren();
+    expect(moving.any, 'a hand was left on').toBe(false);
+  });
+  const begin = (figure: Component, target: Element = document.body): void => {
+    mounted = mount(figure, { target });
+    flushSync();
+  };
+  return { begin, end };
+}
+export const sliders = (): HTMLElement[] => [
+  ...document.querySelectorAll<HTMLElement>('[role="slider"]'),
+];
+export const press = (name: string): void => {
+  const found = [...document.querySelectorAll('button')].find((b) => b.textContent.trim() === name);
+  if (!found) throw new Error(`no button ${name}`);
+  found.click();
+  flushSync();
+};
+/** What a guess says once it has been compared */
+export const compared = (): string => document.querySelector('.compared')?.textContent ?? '';

@@ -23,7 +23,7 @@ const sources = import.meta.glob<string>(
   '../../src/figures/{pull,feel,choosing,consequences,bench}/**/*.svelte',
   { eager: true, query: '?raw', import: 'default' },
 );
-const figures = figuresAmong(modules, sources, { by: ['useFigure()', 'useGuess('] });
+const figures = figuresAmong(modules, sources, { by: ['useFigure(', 'useGuess('] });
 
 let mounted: ReturnType<typeof mount> | undefined;
 beforeEach(() => {

@@ -1,7 +1,7 @@
 // @vitest-environment happy-dom
 /** The guesses of the later chapters, in a simulated DOM: no answer before, the physics' answer after, and what is left out. */
-import { flushSync, mount, unmount, type Component } from 'svelte';
-import { afterEach, beforeEach, describe, expect, test } from 'vitest';
+import { flushSync } from 'svelte';
+import { describe, expect, test } from 'vitest';
 
 import DrawNut from '../../src/figures/choosing/draw-nut/DrawNut.svelte';
 import { leanOf, LONGER as WIDER } from '../../src/figures/choosing/draw-nut/nut.ts';
@@ -14,37 +14,14 @@ import TuneUp from '../../src/figures/consequences/tune-up/TuneUp.svelte';
 import { drawerOf } from '../../src/instrument/drawer.ts';
 import { bestSaddle, errorAt, intoned, usualHeight } from '../../src/instrument/intoned.ts';
 import { pullOf, pullsOf } from '../../src/instrument/pulls.ts';
-import { store } from '../../src/instrument/store.svelte.ts';
 import { initialState, workshopInstrument } from '../../src/instrument/workshop.ts';
 import { fromInches, noteNumber, strengthShare } from '../../src/physics/index.ts';
-import { furnish, key, keyUp } from './hand.ts';
+import { compared, key, keyUp, onePage, press, sliders } from './hand.ts';
 
-let mounted: ReturnType<typeof mount> | undefined;
-beforeEach(() => {
-  furnish();
-  localStorage.clear();
-  store.change(initialState);
-});
-afterEach(async () => {
-  if (mounted) await unmount(mounted);
-  mounted = undefined;
-  document.body.replaceChildren();
-});
+const { begin } = onePage();
 
-const sliders = (): HTMLElement[] => [...document.querySelectorAll<HTMLElement>('[role="slider"]')];
-const press = (name: string): void => {
-  const found = [...document.querySelectorAll('button')].find((b) => b.textContent.trim() === name);
-  if (!found) throw new Error(`no button ${name}`);
-  found.click();
-  flushSync();
-};
-const compared = (): string => document.querySelector('.compared')?.textContent ?? '';
 const summary = (): string =>
   document.querySelector('[role="img"]')?.getAttribute('aria-label') ?? '';
-function begin(figure: Component): void {
-  mounted = mount(figure, { target: document.body });
-  flushSync();
-}
 function putAll(way: string): void {
   for (const each of sliders()) {
     key(each, way);

@@ -6,7 +6,7 @@ import { constructionOf, drawerOf, stepGauge } from '../../src/instrument/drawer
 import { familyNames } from '../../src/instrument/family-names.ts';
 import { parseGauge } from '../../src/instrument/parse-gauge.ts';
 import type { Kind } from '../../src/instrument/schema.ts';
-import { isBetween, isTypical, typicalRange } from '../../src/instrument/typical.ts';
+import { isBetween, typicalRange } from '../../src/instrument/typical.ts';
 import { linearDensity, material, thousandths } from '../../src/physics/index.ts';
 
 const families = [undefined, ...familyNames];
@@ -63,10 +63,7 @@ describe('a gauge that no drawer holds', () => {
     );
   });
 
-  it('says what is worked out from a typical make', () => {
-    expect(isTypical({ kind: 'wound', gauge: 26 })).toBe(true);
-    expect(isTypical({ kind: 'wound', gauge: 26, unitWeight: 0.003 })).toBe(false);
-    expect(isTypical({ kind: 'plain', gauge: 21 })).toBe(false);
+  it('says whose make is put between two others', () => {
     expect(isBetween({ kind: 'plain', gauge: 21 })).toBe(true);
     expect(isBetween({ kind: 'plain', gauge: 20 })).toBe(false);
     expect(isBetween({ kind: 'wound', gauge: 51.5 })).toBe(true);

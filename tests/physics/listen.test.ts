@@ -5,7 +5,8 @@
 import { describe, expect, it } from 'vitest';
 
 import { listen, type HeardString } from '../../src/physics/listen.ts';
-import { bound, drawn, normal, sound, type Plucked } from './plucked.ts';
+import { bound, normal, sound, type Plucked } from './plucked.ts';
+import { generator } from './labs/chance.ts';
 
 const heard = (pluck: Plucked, seed: number): HeardString => {
   const answer = listen(sound(pluck, seed));
@@ -29,7 +30,7 @@ interface Kind {
 
 /** Plucks of all kinds of strings: 30 to 700 Hz, B from a millionth to a thousandth, noise from 80 to 50 dB down. */
 function draws(count: number, first: number, kind: Kind, recording: Partial<Plucked> = {}): Draw[] {
-  const random = drawn(first);
+  const random = generator(first);
   const between = (low: number, high: number) => low + (high - low) * random();
   return Array.from({ length: count }, (_, i) => {
     const plain = {
@@ -183,7 +184,7 @@ describe('listen', () => {
 
 describe('what is no plucked string', () => {
   const sampleRate = 48_000;
-  const gauss = normal(drawn(4));
+  const gauss = normal(generator(4));
   const hiss = Float64Array.from({ length: 1.5 * sampleRate }, () => 0.1 * gauss());
   const pluck = (p: Partial<Plucked> = {}, seed = 3) =>
     sound({ fundamental: 110, inharmonicity: 5e-5, ...p }, seed).samples;

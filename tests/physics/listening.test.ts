@@ -7,7 +7,8 @@ import { leastSquares } from '../../src/physics/listening/complex.ts';
 import { takeOff, transform } from '../../src/physics/listening/damped.ts';
 import { spectrumOf } from '../../src/physics/listening/spectrum.ts';
 import { fitStiff } from '../../src/physics/listening/stiff-fit.ts';
-import { drawn, normal } from './plucked.ts';
+import { normal } from './plucked.ts';
+import { generator } from './labs/chance.ts';
 
 const band = { from: 11, count: 6, length: 100, size: 128 };
 const tone = { re: 0.3, im: -0.2, decay: 0.012, angle: 0.71 };
@@ -52,7 +53,7 @@ describe('a dying tone', () => {
 
 describe('least squares in complex numbers', () => {
   it('agrees with a real matrix library on the same equations written out', () => {
-    const gauss = normal(drawn(2));
+    const gauss = normal(generator(2));
     const count = 9;
     const drawnColumn = () => Float64Array.from({ length: 2 * count }, () => gauss());
     const columns = [drawnColumn(), drawnColumn(), drawnColumn()];
@@ -126,7 +127,7 @@ describe('the weighted fit', () => {
   });
 
   it('widens its doubts where the partials scatter more than they own to', () => {
-    const gauss = normal(drawn(5));
+    const gauss = normal(generator(5));
     const calm = fitStiff(partials(() => 0.05 * gauss()));
     const rough = fitStiff(partials(() => gauss()));
     const times = rough.inharmonicityDoubt / calm.inharmonicityDoubt;

@@ -5,7 +5,6 @@ import {
   bridgeBalance,
   loadChange,
   saddleForce,
-  springsFor,
   totalPull,
   turnsToLevel,
   type SprungBridge,
@@ -89,21 +88,10 @@ test('the turns that a change asks for bring the extension from the old balance 
   );
 });
 
-test('more pull than the springs were set for asks for more springs at the same extension', () => {
-  const now = bridgeBalance({ ...bridge, pull: 450 });
-  expect(springsFor({ ...bridge, pull: 450, extension: now.extension, most: 5 })).toEqual({
-    count: 3,
-    extension: now.extension,
-  });
-  expect(springsFor({ ...bridge, pull: 600, extension: now.extension, most: 5 })?.count).toBe(4);
-  expect(springsFor({ ...bridge, pull: 600, extension: now.extension, most: 3 })?.count).toBe(3);
-});
-
 test('a pull too small to open even one spring can’t be balanced', () => {
   const stiff = { ...bridge, preload: 100, pull: 60 };
   expect(bridgeBalance(stiff).holds).toBe(false);
   expect(bridgeBalance(stiff).extension).toBeLessThan(0);
-  expect(springsFor({ ...stiff, extension: 0.01, most: 5 })).toBeUndefined();
 });
 
 test('a preload that is not given is none', () => {
@@ -130,7 +118,4 @@ test('every argument is refused by its name', () => {
   const turn = { ...bridge, from: 400, to: 450, pitch: 1e-3 };
   for (const name of ['from', 'to', 'pitch'] as const)
     expectRefused(name, (v) => turnsToLevel({ ...turn, [name]: v }), notPositive);
-  const few = { ...bridge, pull: 450, extension: 0.01, most: 5 };
-  expectRefused('extension', (v) => springsFor({ ...few, extension: v }), [...notFinite, -1]);
-  expectRefused('most', (v) => springsFor({ ...few, most: v }), [...notPositive, 1.5]);
 });

@@ -5,6 +5,8 @@
  */
 import { inverse, Matrix } from 'ml-matrix';
 
+import { generator } from './labs/chance.ts';
+
 export interface Plucked {
   readonly fundamental: number;
   readonly inharmonicity: number;
@@ -26,18 +28,6 @@ export interface Plucked {
   readonly most?: number;
   /** Full scale 1 */
   readonly peak?: number;
-}
-
-/** Evenly drawn numbers from 0 to 1, the same for the same seed: mulberry32. */
-export function drawn(seed: number): () => number {
-  let state = seed >>> 0;
-  return () => {
-    state = (state + 0x6d2b79f5) >>> 0;
-    let t = state;
-    t = Math.imul(t ^ (t >>> 15), t | 1);
-    t ^= t + Math.imul(t ^ (t >>> 7), t | 61);
-    return ((t ^ (t >>> 14)) >>> 0) / 4294967296;
-  };
 }
 
 /** Numbers drawn from a normal distribution of mean 0 and deviation 1. Source: Box and Muller. */
@@ -103,7 +93,7 @@ function voicesOf(pluck: Plucked): readonly Voices[] {
 /** The sound of a pluck, whose phases and noise are drawn from `seed`. */
 export function sound(pluck: Plucked, seed = 1): { samples: Float64Array; sampleRate: number } {
   const { sampleRate, seconds, noise } = { ...usual, ...pluck };
-  const random = drawn(seed);
+  const random = generator(seed);
   const gauss = normal(random);
   const samples = Float64Array.from(
     { length: Math.round(seconds * sampleRate) },

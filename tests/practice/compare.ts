@@ -96,30 +96,21 @@ export const outsideInWords = (all: readonly Difference[]): string =>
 
 const beyond = (all: readonly Difference[]) => all.filter((d) => Math.abs(d.difference) > FELT_LOW);
 
-/** By how many inches a scale must grow from `on` so that the lighter set pulls as much in all as the heavier one did. */
-export function inchesWorth({
-  heavy,
-  light,
-  on,
-}: {
+interface TwoSets {
   heavy: string;
   light: string;
+  /** Scale length, inches */
   on: number;
-}): number {
+}
+
+/** By how many inches a scale must grow from `on` so that the lighter set pulls as much in all as the heavier one did. */
+export function inchesWorth({ heavy, light, on }: TwoSets): number {
   const total = (set: string) => pulls({ set, on }).reduce((sum, p) => sum + p, 0);
   return on * (Math.sqrt(total(heavy) / total(light)) - 1);
 }
 
 /** The same for the highest string alone. */
-export function inchesWorthOnTop({
-  heavy,
-  light,
-  on,
-}: {
-  heavy: string;
-  light: string;
-  on: number;
-}): number {
+export function inchesWorthOnTop({ heavy, light, on }: TwoSets): number {
   const top = (set: string) => pulls({ set, on })[0] ?? NaN;
   return on * (Math.sqrt(top(heavy) / top(light)) - 1);
 }

@@ -14,7 +14,7 @@ const DRAWN = 'svg[role="img"][aria-label], .said-too:not([data-veil])';
 const HOLDS = '.figure-body, .drawing, figure';
 
 /** What is drawn in `holder` and in sight, drawing by drawing. */
-export function saidBy(holder: Element): string[] {
+function saidBy(holder: Element): string[] {
   const said = [...holder.querySelectorAll(DRAWN)]
     .filter((each) => each.closest(HOLDS) === holder && each.checkVisibility())
     .map((each) => (each.getAttribute('aria-label') ?? each.textContent).trim());

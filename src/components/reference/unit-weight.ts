@@ -65,7 +65,7 @@ const fourDigits = (value: number): string => {
   return value.toFixed(decimals);
 };
 
-export function weightLine(c: Construction): WeightLine {
+function weightLine(c: Construction): WeightLine {
   const density = linearDensity(c);
   const { low, high } = linearDensityBounds(c);
   const standard = plainUncertainty(c);

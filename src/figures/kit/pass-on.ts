@@ -3,7 +3,7 @@
 export type Passed = 'shared' | 'stopped' | 'copied' | 'refused';
 
 /** Whether the device has a sheet of its own that a finger opens; a desk's clipboard is quicker. */
-export const hasSheet = (): boolean =>
+const hasSheet = (): boolean =>
   typeof navigator !== 'undefined' &&
   typeof navigator.share === 'function' &&
   matchMedia('(pointer: coarse)').matches;

@@ -8,7 +8,8 @@ import { grip } from './grip.ts';
 import { isTurned } from './sided.ts';
 import { keyedBy, keyedStop, nearestStop } from './stops.ts';
 
-export interface Slide {
+/** Where a value stands and how far it may go. */
+export interface Span {
   readonly value: number;
   readonly min: number;
   readonly max: number;
@@ -18,6 +19,9 @@ export interface Slide {
   readonly fine: number;
   /** What a Page key adds */
   readonly page: number;
+}
+
+export interface Slide extends Span {
   /** The only values that it takes, rising, where they are not evenly spaced: keys go from one to the next, Page keys `page` of them on */
   readonly stops?: readonly number[] | undefined;
   readonly axis: 'x' | 'y';

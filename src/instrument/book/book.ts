@@ -217,7 +217,7 @@ export class Book {
 const plain = (value: unknown): unknown => JSON.parse(JSON.stringify(value));
 
 /** A name that no entry has yet: "Redshank, copy", "Redshank, copy 2". */
-export function freeName(name: string, records: readonly BookRecord[]): string {
+function freeName(name: string, records: readonly BookRecord[]): string {
   const taken = new Set(records.map((r) => ('name' in r ? r.name : '')));
   const stem = `${name.replace(/, copy(?: \d+)?$/, '').slice(0, 28)}, copy`;
   for (let n = 1; ; n += 1) {

@@ -15,7 +15,7 @@ const trouble = (book: Book): string | undefined =>
   'This browser has no room to keep your jobs, or doesn’t allow it. Save the book as a file: the button is on the job’s card.';
 
 /** What a link carries of a job, for the state that it was sent with. */
-export const sharedJob = (tail: string, state: State): SharedJob =>
+const sharedJob = (tail: string, state: State): SharedJob =>
   readJobTail(
     tail,
     state.other.strings.map(({ note }) => note),

@@ -20,6 +20,21 @@ export function openBook(): Promise<Book> {
   return book;
 }
 
+/** Calls `look` with the book once it is open and after each change of it, until what this gives back is called. */
+export function watchBook(look: (book: Book) => void): () => void {
+  let leave: (() => void) | undefined;
+  let left = false;
+  void openBook().then((opened) => {
+    if (left) return;
+    look(opened);
+    leave = opened.listen(() => look(opened));
+  });
+  return () => {
+    left = true;
+    leave?.();
+  };
+}
+
 /** The name under which the device remembers what a page had not put on the shelf when it was left */
 const LEFT = 'book-left';
 

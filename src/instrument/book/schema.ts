@@ -47,11 +47,11 @@ const stringEntries = {
 const strings = <T extends v.GenericSchema>(each: T) =>
   v.pipe(v.array(each), v.minLength(1), v.maxLength(MOST_STRINGS));
 
-export const keptInstrument = v.looseObject({
+const keptInstrument = v.looseObject({
   ...body,
   strings: strings(v.looseObject({ ...stringEntries, ...gaugeEntries })),
 });
-export const keptTarget = v.looseObject({
+const keptTarget = v.looseObject({
   ...body,
   family: v.optional(v.string()),
   builtFor: v.optional(v.string()),

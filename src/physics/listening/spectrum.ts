@@ -31,7 +31,7 @@ export function spectrumOf(samples: Float64Array, sampleRate: number): Spectrum 
 }
 
 /** A window that rises fast and falls slowly: a plucked sound is loudest at its start, where its high partials are. */
-export function windowed(samples: Float64Array): Float64Array {
+function windowed(samples: Float64Array): Float64Array {
   const n = samples.length;
   const rise = Math.max(1, Math.round(0.06 * n));
   return samples.map((x, i) => {
@@ -56,7 +56,7 @@ function stretches(highest: number): number[] {
 }
 
 /** Power of the noise under the peaks, bin by bin: the median of a stretch, as the mean of noise whose median that is. */
-export function floorOf(power: Float64Array, hertzPerBin: number): Float64Array {
+function floorOf(power: Float64Array, hertzPerBin: number): Float64Array {
   const out = new Float64Array(power.length);
   let from = 0;
   for (const end of stretches(power.length * hertzPerBin)) {

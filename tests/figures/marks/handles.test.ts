@@ -380,7 +380,7 @@ const sources = import.meta.glob<string>(
 const nameOf = (path: string): string => path.split('/').at(-1)?.replace('.svelte', '') ?? '';
 const folderOf = (path: string): string => path.split('/').slice(0, -1).join('/');
 const isWhole = ([path]: [string, unknown]): boolean =>
-  /useFigure\(\)|<DragNumber/.test(sources[path] ?? '');
+  /useFigure\(|<DragNumber/.test(sources[path] ?? '');
 const wholes = Object.entries(modules).filter(isWhole);
 const propsOf: Readonly<Record<string, object>> = {
   DragBoard: { which: 'bass' },

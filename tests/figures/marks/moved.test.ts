@@ -173,10 +173,10 @@ describe('the felt strip of a string', () => {
     const held = (value: number) => Math.max(-0.26, Math.min(0.26, value));
     expect((numberOf(way, 'x1') - zero) / unit).toBeCloseTo(held(before), 9);
     expect((numberOf(way, 'x2') - zero) / unit).toBeCloseTo(held(after), 9);
-    const ring = marks(root, 'circle.ring').map((r) => numberOf(r, 'cx'));
-    const open = marks(root, 'path.ring').map((r) => at(linesOf(r)[0], 0, 0));
+    const ring = marks(root, 'circle.was').map((r) => numberOf(r, 'cx'));
+    const open = marks(root, 'path.was').map((r) => at(linesOf(r)[0], 0, 0));
     expect([...ring, ...open]).toEqual([expect.closeTo(zero + unit * held(before), 9)]);
-    expect(marks(root, 'path.ring')).toHaveLength(Math.abs(before) > 0.26 ? 1 : 0);
+    expect(marks(root, 'path.was')).toHaveLength(Math.abs(before) > 0.26 ? 1 : 0);
     expect(marks(root, 'path.dot')).toHaveLength(Math.abs(after) > 0.26 ? 1 : 0);
   });
 });

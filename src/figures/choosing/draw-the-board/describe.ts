@@ -13,13 +13,13 @@ import {
   formatForce,
   formatLength,
   lengthNumber,
-  lengthUnit,
   spokenNote,
 } from '../../../instrument/format.ts';
 import { limits } from '../../../instrument/limits.ts';
 import { readNumber, type Parsed } from '../../../instrument/parse.ts';
 import type { Pull } from '../../../instrument/pulls.ts';
 import type { Units } from '../../../instrument/schema.ts';
+import { stringHead } from '../../kit/string-head.ts';
 
 export const squareText = (square: number): string => (square === 0 ? 'the nut' : `fret ${square}`);
 
@@ -38,8 +38,7 @@ const pullText = ({ strain, tension }: Pull, units: Units): string =>
   strain === 'broken' ? 'breaks' : formatForce(tension, units);
 
 /** An angle to a tenth of a degree, as it would be set on a bevel. */
-export const angleText = (radians: number): string =>
-  `${Math.abs((radians * 180) / Math.PI).toFixed(1)}°`;
+const angleText = (radians: number): string => `${Math.abs((radians * 180) / Math.PI).toFixed(1)}°`;
 
 /** A length with no sign, and which way its bass end lies. */
 function offsetText(metres: number, units: Units, way: readonly [string, string]): string {
@@ -76,10 +75,7 @@ export function describeShort({ board, slanting }: BoardReading, units: Units): 
 
 export const dataHead = (units: Units): readonly string[] => [
   'string',
-  'note',
-  'gauge / thousandths',
-  `length / ${lengthUnit(units)}`,
-  `pull / ${forceUnit(units)}`,
+  ...stringHead(units),
   `pull on the parallel board / ${forceUnit(units)}`,
 ];
 

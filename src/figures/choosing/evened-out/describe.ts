@@ -2,17 +2,16 @@
 import type { Cell } from '../../../instrument/csv.ts';
 import {
   forceNumber,
-  forceUnit,
   formatForce,
   formatGauge,
   formatShare,
   lengthNumber,
-  lengthUnit,
   spokenNote,
 } from '../../../instrument/format.ts';
 import type { Pull } from '../../../instrument/pulls.ts';
 import type { Units } from '../../../instrument/schema.ts';
 import type { Row } from './rows.ts';
+import { stringHead } from '../../kit/string-head.ts';
 
 /** From the least to the most, and how much that is of the mean. */
 export function spreadText({ spread: { least, most, share } }: Row, units: Units): string {
@@ -42,13 +41,7 @@ export function describeOne(rows: readonly Row[], shown: Row, units: Units): str
   return `One board with a weight on each string, and a line along the feet of the weights. ${describe([shown], units)} ${others}`;
 }
 
-export const dataHead = (units: Units): readonly string[] => [
-  'row',
-  'note',
-  'gauge / thousandths',
-  `length / ${lengthUnit(units)}`,
-  `pull / ${forceUnit(units)}`,
-];
+export const dataHead = (units: Units): readonly string[] => ['row', ...stringHead(units)];
 
 export const dataRows = (rows: readonly Row[], units: Units): readonly (readonly Cell[])[] =>
   rows.flatMap(({ title, pulls }) =>

@@ -14,7 +14,7 @@ export interface Row {
 }
 
 /** The drawer's gauge of its own kind that pulls nearest to `wanted` N, for each string; its own where the drawer has none that holds. */
-export const evenSet = (pulls: readonly Pull[], wanted: number, a4: number): readonly Pull[] =>
+const evenSet = (pulls: readonly Pull[], wanted: number, a4: number): readonly Pull[] =>
   pulls.map((pull) => {
     const { gauge, note, speakingLength, frequency } = pull;
     const match = nearestPull({

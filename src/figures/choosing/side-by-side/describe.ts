@@ -2,7 +2,6 @@
 import type { Cell } from '../../../instrument/csv.ts';
 import {
   forceNumber,
-  forceUnit,
   formatForce,
   formatLength,
   lengthNumber,
@@ -13,6 +12,7 @@ import {
 } from '../../../instrument/format.ts';
 import type { Units } from '../../../instrument/schema.ts';
 import { driftsOf, shownPartials, type Road } from './roads.ts';
+import { stringHead } from '../../kit/string-head.ts';
 
 function sentence({ name, string: s }: Road, units: Units): string {
   const what = `${name}: ${spokenNote(s.note)}, ${spokenGauge(s.gauge, units)}, ${formatLength(s.speakingLength, units)}`;
@@ -45,10 +45,7 @@ export const describeEnds = (roads: readonly Road[], units: Units): string =>
 
 export const dataHead = (units: Units): readonly string[] => [
   'string',
-  'note',
-  'gauge / thousandths',
-  `length / ${lengthUnit(units)}`,
-  `pull / ${forceUnit(units)}`,
+  ...stringHead(units),
   `travel for a semitone at the seventh fret / ${lengthUnit(units)}`,
   ...shownPartials.map((n) => `partial ${n} sharp / cents`),
 ];

@@ -1,15 +1,13 @@
 /** The map's strings as a table of data. */
 import type { Cell } from '../../../instrument/csv.ts';
-import { forceNumber, forceUnit, lengthNumber, lengthUnit } from '../../../instrument/format.ts';
+import { forceNumber, lengthNumber } from '../../../instrument/format.ts';
 import { PARTIAL, type LowString, type LowStrung } from '../../../instrument/low-string.ts';
 import type { Units } from '../../../instrument/schema.ts';
+import { stringHead } from '../../kit/string-head.ts';
 
 export const dataHead = (units: Units): readonly string[] => [
   'string',
-  'note',
-  'gauge / thousandths',
-  `length / ${lengthUnit(units)}`,
-  `pull / ${forceUnit(units)}`,
+  ...stringHead(units),
   'inharmonicity B',
   `partial ${PARTIAL} sharp / cents`,
 ];

@@ -2,7 +2,6 @@
 import {
   formatDifference,
   formatForce,
-  formatGauge,
   formatLength,
   spokenGauge,
   spokenNote,
@@ -59,7 +58,3 @@ export const describeEnds = ({ longer, thicker, drawerEnds }: LowString, units: 
 /** What a drag has changed. */
 export const describePoint = ({ own, point }: LowString, units: Units): string =>
   `${at(point, units)}: ${changeText(point)}. ${clarityText(point, own)}.`;
-
-/** The string's name for a caption: 46 w on 25.5 in. */
-export const nameText = (s: LowStrung, units: Units): string =>
-  `${formatGauge(s.gauge, units)} on ${formatLength(s.speakingLength, units)}`;

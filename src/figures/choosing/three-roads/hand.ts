@@ -8,7 +8,7 @@ import { transpose } from '../../../instrument/edit.ts';
 import { noteNumber } from '../../../physics/index.ts';
 import { lengthDomain } from '../../kit/scale-length/frame.ts';
 import { frame, lengthAt, type MapFrame, type Row } from './map.ts';
-import type { Along } from './roam.ts';
+import type { Span } from '../../kit/slide.ts';
 
 /** As a slider that goes right as the note goes down. */
 export const noteSlide = (low: LowString) => ({
@@ -43,7 +43,7 @@ export function parseLowNote(low: LowString, typed: string): Parsed<number> {
 }
 
 /** How far along the point may go, m: what the map shows and the site can draw. */
-export function alongSlide(low: LowString, map: MapFrame, mine: Instrument, units: Units): Along {
+export function alongSlide(low: LowString, map: MapFrame, mine: Instrument, units: Units): Span {
   const { step, fine, page } = lengthDomain(mine, units);
   const { treble, bass } = mine.scale;
   // A multi-scale instrument keeps its proportion, so both of its sides must stay within the limits.

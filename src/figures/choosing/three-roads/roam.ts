@@ -1,17 +1,8 @@
 /** What slides in two directions at once: a pointer moves it over the drawing, left and right keys along, up and down keys across. */
 import type { Attachment } from 'svelte/attachments';
 import { grip } from '../../kit/grip.ts';
-import { keyedValue } from '../../kit/slide.ts';
+import { keyedValue, type Span } from '../../kit/slide.ts';
 import { keyedStop } from '../../kit/stops.ts';
-
-export interface Along {
-  readonly value: number;
-  readonly min: number;
-  readonly max: number;
-  readonly step: number;
-  readonly fine: number;
-  readonly page: number;
-}
 
 export interface Roam {
   /** Where it stands, in the drawing's units */
@@ -19,7 +10,7 @@ export interface Roam {
   readonly y: number;
   /** The drawing's width in its own units */
   readonly stage: number;
-  readonly along: Along;
+  readonly along: Span;
   /** The only values across, rising, and the present one */
   readonly stops: readonly number[];
   readonly across: number;

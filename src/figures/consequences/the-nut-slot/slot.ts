@@ -13,7 +13,7 @@ export interface Slot {
 }
 
 /** How much wider a slot is filed than the string it is for; common practice. */
-export const CLEARANCE = 2;
+const CLEARANCE = 2;
 /** Play up to which a string still counts as held; common practice. */
 const MOST_PLAY = 2 * CLEARANCE;
 

@@ -1,16 +1,12 @@
 /** The recorded string in words, and its data. */
-import { formatLength, formatNote, spokenNote } from '../../../instrument/format.ts';
+import { formatLength, spokenNote } from '../../../instrument/format.ts';
 import type { Units } from '../../../instrument/schema.ts';
 import { formatDrift, formatSmall } from '../../kit/stiff/words.ts';
-import { modelCents, RUNGS, scaleLength, type RecordedNote, type View } from './recorded.ts';
+import { modelCents, RUNGS, scaleLength, type View } from './recorded.ts';
 
 const GAP = '\u00a0';
 
 export const formatFret = (fret: number): string => (fret === 0 ? 'open' : `fret ${fret}`);
-
-/** "E4, open" */
-export const formatRecorded = ({ note, fret }: RecordedNote): string =>
-  `${formatNote(note)}, ${formatFret(fret)}`;
 
 export const formatWire = (thousandths: number): string => String(Number(thousandths.toFixed(1)));
 

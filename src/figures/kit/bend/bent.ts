@@ -135,7 +135,7 @@ export function travelRange({ pull, fret, room }: Pick<View, 'pull' | 'fret' | '
 const held = (value: number, { min, max }: { readonly min: number; readonly max: number }) =>
   Math.min(max, Math.max(min, value));
 
-export const withBend = (state: State, part: Partial<State['bend']>): State => ({
+const withBend = (state: State, part: Partial<State['bend']>): State => ({
   ...state,
   bend: { ...state.bend, ...part },
 });

@@ -1,7 +1,8 @@
 /** A mark that a reader puts into a drawing, and which of several a finger on the sheet means. */
 import type { Parsed } from '../../../instrument/parse.ts';
+import type { Span } from '../slide.ts';
 
-export interface Mark {
+export interface Mark extends Span {
   readonly name: string;
   /** What it stands for: "Pull at half the length" */
   readonly label: string;
@@ -9,14 +10,8 @@ export interface Mark {
   readonly x: number;
   readonly y: number;
   readonly axis: 'x' | 'y';
-  readonly value: number;
   /** Units of the drawing for one unit of value */
   readonly unitsPerValue: number;
-  readonly min: number;
-  readonly max: number;
-  readonly step: number;
-  readonly fine: number;
-  readonly page: number;
   readonly stops?: readonly number[];
   /** The value as it is shown, with its unit */
   readonly text: string;
@@ -44,7 +39,7 @@ export function touchedAt(marks: readonly Mark[], x: number, y: number): Touched
 }
 
 /** The value that a mark would have at a place. */
-export function valueAt(mark: Mark, x: number, y: number): number {
+function valueAt(mark: Mark, x: number, y: number): number {
   const far = (mark.axis === 'y' ? y - mark.y : x - mark.x) / mark.unitsPerValue;
   // A mark stands at its value, so a place is told by how far off the mark it is.
   const asked = mark.value + far;

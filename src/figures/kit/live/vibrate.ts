@@ -23,11 +23,7 @@ export const wantsNoMotion = (): boolean =>
  * Draws at each frame for so many seconds, told how many have passed; then, and when it is stopped, once with Infinity. Returns the
  * way to stop it. Nothing is drawn for a reader who wants no motion, and it ends where `place` goes out of sight.
  */
-export function animate(
-  place: Element,
-  seconds: number,
-  draw: (passed: number) => void,
-): () => void {
+function animate(place: Element, seconds: number, draw: (passed: number) => void): () => void {
   if (wantsNoMotion()) return () => undefined;
   const begun = performance.now();
   let frame = 0;

@@ -14,17 +14,12 @@ import { once } from '../../../instrument/once.ts';
 import type { Gauge, State } from '../../../instrument/schema.ts';
 import { noteName, noteNumber } from '../../../physics/index.ts';
 import { lengthDomain } from '../scale-length/frame.ts';
+import type { Span } from '../slide.ts';
 import { mainScale, triedOf, withTrial } from '../../trial.ts';
 
 /** One handle in its own quantity: m, semitones above C-1, thousandths of an inch. */
-export interface Hand {
-  readonly value: number;
+export interface Hand extends Span {
   readonly own: number;
-  readonly min: number;
-  readonly max: number;
-  readonly step: number;
-  readonly fine: number;
-  readonly page: number;
   readonly stops?: readonly number[];
   readonly label: string;
   readonly text: string;

@@ -17,7 +17,7 @@ export const REST_EVERY = 20;
 export const ENOUGH = 40;
 /** An interval must be narrower than this factor, over so many sessions, before it may stand in for the published threshold */
 export const NARROW = 2.5;
-export const SESSIONS = 2;
+const SESSIONS = 2;
 
 export interface Judged extends Judgement {
   readonly id: string;

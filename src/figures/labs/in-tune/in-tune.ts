@@ -12,7 +12,7 @@ import type { Model } from './predicted.ts';
 /** How a harmonic at the twelfth fret is kept among the frets */
 const HARMONIC = 112;
 /** Cents: what a finger that presses a little harder or less does, and what a pitch is read to; common practice, no source */
-export const PRESSED = 1.5;
+const PRESSED = 1.5;
 const READ = 0.5;
 
 /** Hz that a string should sound at a fret of that column, from its open pitch. */

@@ -13,7 +13,7 @@ const reachedIn = (room: HTMLElement): readonly HTMLElement[] =>
  * Where the focus goes from `lost`, whose place among what could be reached was `before`: to what has come in its place, else to what
  * stood before it, else to what stands after it.
  */
-export function heir(
+function heir(
   lost: HTMLElement,
   before: readonly HTMLElement[],
   now: readonly HTMLElement[],

@@ -1,6 +1,6 @@
 /** The readings of one lab on one string, kept in the book as they are typed, and what holds for all of them. */
 import type { Book } from '../../../instrument/book/book.ts';
-import { openBook } from '../../../instrument/book/open.ts';
+import { watchBook } from '../../../instrument/book/open.ts';
 import type { BookRecord, RowRecord, SettingRecord } from '../../../instrument/book/schema.ts';
 
 export interface Reading {
@@ -42,19 +42,11 @@ export class Rows {
 
   /** Takes up what is in the book; gives the way to leave it. */
   open(): () => void {
-    let leave: (() => void) | undefined;
-    let left = false;
-    void openBook().then((book) => {
-      if (left) return;
+    return watchBook((book) => {
       this.#book = book;
       this.#look(book);
-      leave = book.listen(() => this.#look(book));
       for (const act of this.#waiting.splice(0)) act(book);
     });
-    return () => {
-      left = true;
-      leave?.();
-    };
   }
 
   #look(book: Book): void {

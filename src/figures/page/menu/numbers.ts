@@ -37,7 +37,7 @@ export function tellsAnswer(text: string, set: readonly string[]): boolean {
 }
 
 /** Whether an element, which has no other in it, is to be covered. */
-export function isTold(element: Element, set: readonly string[]): boolean {
+function isTold(element: Element, set: readonly string[]): boolean {
   if (element.closest('[data-given], input, select, button, label, th')) return false;
   if (element.closest('[data-answer], .verdict, td, dd')) return true;
   const text = element.textContent?.trim() ?? '';

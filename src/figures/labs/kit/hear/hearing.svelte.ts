@@ -4,7 +4,7 @@ import { Ear } from './ear.ts';
 import { listenIn, whyNot, type Listening } from './microphone.ts';
 import { Plucks } from './plucks.ts';
 
-export const refusalWords: Readonly<Record<Refusal, string>> = {
+const refusalWords: Readonly<Record<Refusal, string>> = {
   silence: 'That was too quiet. Go nearer to the string.',
   noise: 'That didn’t sound like one string. Mute the others and pluck again.',
   clipping: 'That was too loud: the tops were cut off. Pluck more softly, or go further away.',
