@@ -167,8 +167,15 @@ describe('what is tried', () => {
     const told = async (slug: string) => {
       await go(page, `course/${slug}/`);
       await scrollThrough(page);
-      // It was built for the workshop's instrument.
-      await expect.poll(() => page.locator('.prose').textContent()).toContain('Dunlin');
+      // It was built for the workshop's instrument, and numbers out of sight wait, but for paper.
+      await expect
+        .poll(() =>
+          page.evaluate(() => {
+            dispatchEvent(new Event('beforeprint'));
+            return document.querySelector('.prose')?.textContent;
+          }),
+        )
+        .toContain('Dunlin');
       await quiet(page);
       return page.locator('.prose').allTextContents();
     };
