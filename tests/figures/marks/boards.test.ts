@@ -55,9 +55,9 @@ function boardsOf(state: State, figure: typeof Monochord, upright: boolean): Boa
       saddle: line('saddle'),
       // The twelfth may have a path of its own.
       frets: lines.map((each) => each.map(turned)).sort((a, b) => middle(a) - middle(b)),
-      dots: linesOf(only(['path.dot', 'path.inlay'].flatMap((each) => marks(holder, each)))).map(
-        ([p]) => turned(p ?? [NaN, NaN]),
-      ),
+      dots: linesOf(
+        only((['path.dot', 'path.inlay'] as const).flatMap((each) => marks(holder, each))),
+      ).map(([p]) => turned(p ?? [NaN, NaN])),
     };
   });
 }
