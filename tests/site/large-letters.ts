@@ -59,7 +59,7 @@ async function drawnUnsaid(): Promise<string[]> {
       .map((each) => each.innerText)
       .join(' ');
     return [...document.querySelectorAll('main .figure-body svg[role="img"][aria-label]')]
-      .filter((each) => each.checkVisibility())
+      .filter((each) => each.checkVisibility({ visibilityProperty: true }))
       .map((each) => each.getAttribute('aria-label')?.trim() ?? '')
       .filter((label) => !said.includes(label.slice(0, 30)));
   };

@@ -16,7 +16,11 @@ const HOLDS = '.figure-body, .drawing, figure';
 /** What is drawn in `holder` and in sight, drawing by drawing. */
 function saidBy(holder: Element): string[] {
   const said = [...holder.querySelectorAll(DRAWN)]
-    .filter((each) => each.closest(HOLDS) === holder && each.checkVisibility())
+    // What waits for a guess stays unsaid.
+    .filter(
+      (each) =>
+        each.closest(HOLDS) === holder && each.checkVisibility({ visibilityProperty: true }),
+    )
     .map((each) => (each.getAttribute('aria-label') ?? each.textContent).trim());
   return [...new Set(said)].filter(Boolean);
 }
