@@ -134,7 +134,7 @@ test('a string with a nut of its own is plucked from there', () => {
   const banjo = moreInstrument('plover');
   const mine = { ...banjo, strings: banjo.strings.slice(4) };
   const found = drawnWith({ ...stateOf('redshank'), mine }, DrawTheBoard);
-  const buttons = all(found.root, (e) => hasClass(e, 'strings-press'));
+  const buttons = all(found.root, (e) => hasClass(e, 'string-press'));
   expect(buttons).toHaveLength(2);
   const starts = sheetsOf(found).map((sheet, upright) => {
     const [[x, y] = [NaN, NaN]] = sheet.of('path[board-strings]')[0]?.lines[0] ?? [];
