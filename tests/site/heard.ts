@@ -31,10 +31,11 @@ export function wav(samples: Float64Array | Float32Array): Buffer {
   return file;
 }
 
-/** Half a second of room, then a pluck of that fundamental in Hz and that B. */
+/** Half a second of room, then a pluck of that fundamental in Hz and that B; with much noise the weak partials show only after a while. */
 export function roomThenPluck(of: {
   readonly fundamental: number;
   readonly inharmonicity: number;
+  readonly noise?: number;
 }): Float64Array {
   const { samples } = sound({ ...of, seconds: 2, peak: 0.6 }, 5);
   const whole = new Float64Array(RATE / 2 + samples.length);

@@ -3,7 +3,7 @@ import { expect, test } from 'vitest';
 
 import { joined, type Heard } from '../../../src/figures/labs/listen/joined.ts';
 import { examplePluck } from '../../../src/figures/labs/listen/example.ts';
-import { Plucks, plucksOf, TAKEN } from '../../../src/figures/labs/kit/hear/plucks.ts';
+import { LOOKS, Plucks, plucksOf, TAKEN } from '../../../src/figures/labs/kit/hear/plucks.ts';
 import { centsOff, madeOf, noteSaid, pullHeard } from '../../../src/figures/labs/listen/told.ts';
 import { labString } from '../../../src/figures/labs/kit/strings.ts';
 import { workshop } from '../../../src/instrument/workshop.ts';
@@ -39,6 +39,34 @@ test('each pluck of a stream is found, with its beginning and its ringing', () =
     const heard = listen({ samples: pluck, sampleRate: RATE });
     expect(heard.ok && Math.abs(heard.fundamental - 196)).toBeLessThan(0.05);
   }
+});
+
+test('while a pluck rings, what has rung so far is given to look at a few times, each longer and none a pluck', () => {
+  const whole = stream([0.5, 2.7], 5);
+  const plucks = new Plucks(RATE);
+  const looks: number[] = [];
+  let taken = 0;
+  for (let i = 0; i + 1024 <= whole.length; i += 1024) {
+    const pluck = plucks.take(whole.subarray(i, i + 1024));
+    const { soFar } = plucks;
+    if (pluck) {
+      taken += 1;
+      expect(soFar).toBeUndefined();
+    }
+    if (!soFar) continue;
+    looks.push(soFar.length / RATE);
+    // It is the pluck from its beginning, and its pitch can be read already.
+    const heard = listen({ samples: soFar, sampleRate: RATE });
+    expect(heard.ok && Math.abs(heard.fundamental - 196)).toBeLessThan(0.2);
+  }
+  expect(taken).toBe(2);
+  const due = [...LOOKS, ...LOOKS];
+  expect(looks.length).toBe(due.length);
+  for (const [i, look] of looks.entries()) {
+    expect(look).toBeGreaterThanOrEqual(due[i] ?? NaN);
+    expect(look).toBeLessThan((due[i] ?? NaN) + 0.05);
+  }
+  expect(Math.max(...LOOKS)).toBeLessThan(TAKEN);
 });
 
 test('a quiet room has no pluck, and says how quiet it is', () => {

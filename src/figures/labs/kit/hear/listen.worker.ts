@@ -2,7 +2,6 @@
 import { listen } from '../../../../physics/listen.ts';
 
 export interface Asked {
-  readonly id: number;
   readonly samples: Float32Array;
   readonly sampleRate: number;
   /** Hz, where something is expected */
@@ -10,6 +9,6 @@ export interface Asked {
 }
 
 addEventListener('message', ({ data }: MessageEvent<Asked>) => {
-  const { id, near, ...sound } = data;
-  postMessage({ id, heard: listen({ ...sound, ...(near !== undefined && { near }) }) });
+  const { near, ...sound } = data;
+  postMessage(listen({ ...sound, ...(near !== undefined && { near }) }));
 });

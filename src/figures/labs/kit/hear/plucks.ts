@@ -3,6 +3,8 @@
 /** s of sound that is taken from the pluck on, and from before it */
 export const TAKEN = 1.6;
 const BEFORE = 0.02;
+/** s of it at which what has rung so far is worth a look: the first once a bass string, too, has swung a few times */
+export const LOOKS: readonly number[] = [0.2, 0.4, 0.8, 1.2];
 /** Times over what went before that a pluck must be loud, and the least root mean square of one; full scale 1 */
 const LOUDER = 5;
 const LEAST = 0.004;
@@ -15,6 +17,16 @@ const loudness = (chunk: Float32Array): number => {
   return Math.sqrt(sum / chunk.length);
 };
 
+function joined(parts: readonly Float32Array[]): Float32Array {
+  const whole = new Float32Array(parts.reduce((sum, part) => sum + part.length, 0));
+  let at = 0;
+  for (const part of parts) {
+    whole.set(part, at);
+    at += part.length;
+  }
+  return whole;
+}
+
 export class Plucks {
   /** Root mean square of the latest chunk */
   level = 0;
@@ -23,6 +35,7 @@ export class Plucks {
   #chunks = 0;
   #taking: Float32Array[] | undefined;
   #taken = 0;
+  #isDue = false;
   #last: Float32Array | undefined;
 
   constructor(sampleRate: number) {
@@ -33,6 +46,11 @@ export class Plucks {
     return this.#taking !== undefined;
   }
 
+  /** What has rung so far, when the latest chunk has made it worth a look. */
+  get soFar(): Float32Array | undefined {
+    return this.#isDue && this.#taking ? joined(this.#taking) : undefined;
+  }
+
   /** Takes in the next chunk of the stream; gives a pluck back once all of it has been heard. */
   take(chunk: Float32Array): Float32Array | undefined {
     this.level = loudness(chunk);
@@ -40,6 +58,10 @@ export class Plucks {
     if (this.#taking) {
       this.#taking.push(chunk);
       this.#taken += chunk.length;
+      const before = this.#taken - chunk.length;
+      this.#isDue = LOOKS.map((look) => look * this.#rate).some(
+        (look) => before < look && look <= this.#taken,
+      );
       if (this.#taken < TAKEN * this.#rate) return undefined;
       return this.#give();
     }
@@ -63,13 +85,7 @@ export class Plucks {
   }
 
   #give(): Float32Array {
-    const parts = this.#taking ?? [];
-    const whole = new Float32Array(parts.reduce((sum, part) => sum + part.length, 0));
-    let at = 0;
-    for (const part of parts) {
-      whole.set(part, at);
-      at += part.length;
-    }
+    const whole = joined(this.#taking ?? []);
     this.#taking = undefined;
     // What still rings is the quiet of the next one: a string plucked again is louder than that.
     this.#quiet = Math.max(this.#quiet, this.level);
