@@ -50,6 +50,47 @@ function collect() {
   return { guesses, found: found.join('\n').replace(/[ \u00a0\u202f]+/g, ' ') };
 }
 
+/** Runs in the page. Which of these can be seen; drawings that can be, though nothing stands in them, don't count. */
+const seen = (marks: readonly string[]): string[] =>
+  marks.filter((mark) =>
+    [...document.querySelectorAll(mark)].some(
+      (each) =>
+        each.checkVisibility({ visibilityProperty: true, opacityProperty: true }) &&
+        each.getClientRects().length > 0,
+    ),
+  );
+
+/** Numbers that stand where the page is blank until the guess is made, if they are so exact that they can't stand elsewhere by chance. */
+const veiled = (id: string): string[] =>
+  [...document.querySelectorAll(`[data-veil="${id}"] [data-live]`)]
+    .map((each) => each.textContent.trim())
+    .filter((text) => /\d\.\d|\d{3}/.test(text));
+
+/** The same digits for something else. */
+const byChance: Readonly<Record<string, readonly string[]>> = {
+  // How much heavier a thicker core makes a string of the same gauge.
+  'wound.carries': ['0.3\u00a0%'],
+  // The rule map tries whole sets on other scales; asked are the nearest gauges on one.
+  'pair.dots': ['9.5', '−2.5\u00a0%'],
+};
+
+/** What a drawing shows of the answer, by the guess that asks for it: marks that a reader sees and no number tells. */
+const drawn: Readonly<Record<string, readonly string[]>> = {
+  'an-inch': ['#the-square svg'],
+  'bend-eleven': ['#five-gauges svg'],
+  'hand-alike': ['#three-rulers svg'],
+  'breaking.twelve': ['#the-buckets svg'],
+  'low.thicker': [
+    ...['roads-meet', 'road-lengthen', 'road-thicken'].map((part) => `[data-part="${part}"]`),
+    ...['.cross', '[data-handle="point"]', '.point'].map((part) => `#three-roads ${part}`),
+    '#side-by-side svg',
+  ],
+  'pair.dots': ['[data-part="pair-dots"]', '#two-necks .link', '#two-necks .told'],
+  'stiff-bare': ['[data-part="ladder-bare"] .under'],
+  'tune.staircase': ['#the-flags [data-part="flags-best"]'],
+  'three.half': ['#slide-rule svg'],
+};
+
 /** A number as it stands by itself, not within a longer one. */
 const alone = (text: string): RegExp =>
   new RegExp(
@@ -86,6 +127,13 @@ describe.each(chapters)('%s', (path) => {
       const asked = answers.filter((answer) => !given[id]?.some((other) => other.test(answer)));
       const there = asked.filter((answer) => alone(answer).test(found));
       expect(there, `${id}, before the guess`).toEqual([]);
+      const blank = await page.evaluate(veiled, id);
+      expect(
+        blank.filter((number) => !byChance[id]?.includes(number) && alone(number).test(found)),
+        `${id}, veiled in one place and told in another`,
+      ).toEqual([]);
+      const marks = drawn[id] ?? [];
+      expect(await page.evaluate(seen, marks), `${id}, drawn before the guess`).toEqual([]);
       const guess = page.locator(`[data-guess="${id}"]`);
       await guess.locator('details.answer > summary').click();
       await expect.poll(() => page.locator(`[data-veil="${id}"]`).count()).toBe(0);
@@ -94,6 +142,19 @@ describe.each(chapters)('%s', (path) => {
         asked.filter((answer) => !alone(answer).test(after)),
         `${id}, when it is asked for`,
       ).toEqual([]);
+      expect(await page.evaluate(seen, marks), `${id}, drawn after it`).toEqual(marks);
     }
   });
+});
+
+test('a guess whose drawing is looked at is one of the course', async () => {
+  const visit = await open(browser, inject('origin'));
+  const ids = await Promise.all(
+    chapters.map(async (path) => {
+      const page = await visit.page.request.get(inject('origin') + path);
+      return [...(await page.text()).matchAll(/data-guess="([^"]+)"/g)].map(([, id]) => id);
+    }),
+  );
+  await visit.close();
+  expect(Object.keys(drawn).filter((id) => !ids.flat().includes(id))).toEqual([]);
 });

@@ -11,6 +11,7 @@ import {
   desktop,
   dragWithFinger,
   dragWithMouse,
+  lookUp,
   open,
   phone,
   pressKey,
@@ -121,6 +122,7 @@ test.each([
   'dragging the square’s corner with %s adds two strips and a corner',
   async (_, viewport, drag) => {
     const { page, close } = await chapter({ viewport });
+    await lookUp(page);
     await drag(corner(page), { x: 12 });
     const { now } = await sliderValue(corner(page));
     const added = now / own - 1;

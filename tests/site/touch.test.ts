@@ -2,7 +2,7 @@
 import { expect, inject, test } from 'vitest';
 
 import { browser } from './browser.ts';
-import { sliderValue, type Step } from './kit.ts';
+import { lookUp, sliderValue, type Step } from './kit.ts';
 import { besideHandles, centre, groundOf, onPhone, standing } from './touch.ts';
 
 const visit = (path: string, figure: string) => onPhone(browser, inject('origin') + path, figure);
@@ -50,6 +50,7 @@ test.each(kinds)(
   'a handle that $kind is moved by its finger alone, and the page is not',
   async (each) => {
     const { page, fingers, problems, close } = await visit(each.path, each.figure);
+    await lookUp(page);
     const handle = page.locator(each.handle).first();
     const { by } = each;
     const at = await centre(handle);

@@ -4,7 +4,7 @@ import { formatDifference, formatForce } from '../../src/instrument/format.ts';
 import { pullsOf } from '../../src/instrument/pulls.ts';
 import { workshopInstrument } from '../../src/instrument/workshop.ts';
 import * as physics from '../../src/physics/index.ts';
-import { pressKey, sliderValue } from './kit.ts';
+import { lookUp, pressKey, sliderValue } from './kit.ts';
 import { chapterOnce, drags, toldBy, refused, typed } from './one-chapter.ts';
 
 const page = chapterOnce('what-the-hand-feels');
@@ -41,6 +41,7 @@ const pointers = (): Promise<string[]> =>
   rulers().locator('g.pointer text:visible').allTextContents();
 
 async function asItWas(): Promise<void> {
+  await lookUp(page());
   await typed(rulers(), 'Second scale', '26.5');
   const alike = rulers().getByRole('button', { name: 'Pull exactly the same' });
   if (await alike.isEnabled()) await alike.click();

@@ -28,20 +28,8 @@ function sentence({ name, string: s }: Road, units: Units): string {
   return `${what}: pulls ${formatForce(s.tension, units)}, ${travel}, ${drift}.`;
 }
 
-/** Whether the string ends a road: where it does is what the chapter's guess asks. */
-export const isEnd = ({ id }: Road): boolean => id !== 'own' && id !== 'down';
-
-const sentences = (roads: readonly Road[], units: Units): string =>
-  roads.map((road) => sentence(road, units)).join(' ');
-
 export const describe = (roads: readonly Road[], units: Units): string =>
-  `The same low string five times. ${sentences(
-    roads.filter((road) => !isEnd(road)),
-    units,
-  )}`;
-
-export const describeEnds = (roads: readonly Road[], units: Units): string =>
-  sentences(roads.filter(isEnd), units);
+  `The same low string five times. ${roads.map((road) => sentence(road, units)).join(' ')}`;
 
 export const dataHead = (units: Units): readonly string[] => [
   'string',

@@ -42,18 +42,21 @@ const at = (s: LowStrung, units: Units): string =>
   `${spokenGauge(s.gauge, units)}, ${formatLength(s.speakingLength, units)}, ${pullText(s, units)}`;
 
 export function describe(low: LowString, units: Units): string {
-  const { own, down, point, semitones } = low;
+  const { own, down, semitones } = low;
   return (
     `A map of strings for ${spokenNote(low.note)}, ${semitones} semitones below ${spokenNote(own.note)}: ` +
     `scale length to the right, gauge upwards, contours of equal pull running down to the right. ` +
-    `As it is: ${at(own, units)}. Tuned down: ${pullText(down, units)}. ` +
-    `The point: ${at(point, units)}, ${changeText(point)}; tenth partial ${driftText(point)}.`
+    `As it is: ${at(own, units)}. Tuned down: ${pullText(down, units)}.`
   );
 }
 
 /** Where two of the roads end: the chapter's guess asks for it. */
 export const describeEnds = ({ longer, thicker, drawerEnds }: LowString, units: Units): string =>
   `Lengthened: ${at(longer, units)}. Thickened: ${at(thicker, units)}.${drawerEnds ? ' There’s nothing thicker to buy.' : ''}`;
+
+/** Where the cross stands: half of the way, as long as the reader hasn’t put it elsewhere. */
+export const describeCross = ({ point }: LowString, units: Units): string =>
+  `The point: ${at(point, units)}, ${changeText(point)}; tenth partial ${driftText(point)}.`;
 
 /** What a drag has changed. */
 export const describePoint = ({ own, point }: LowString, units: Units): string =>

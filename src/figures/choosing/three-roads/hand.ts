@@ -22,16 +22,6 @@ export const noteSlide = (low: LowString) => ({
   text: formatNote(low.note),
 });
 
-/** Sounds the note that is dragged, where the reader has asked for sound; resolves to the switch. Both come with the first step. */
-export const follow = ({ down }: LowString) =>
-  import('../../kit/live/SoundSwitch.svelte').then(
-    ({ sound, default: Switch }) => {
-      sound.follow(down.frequency);
-      return Switch;
-    },
-    () => undefined,
-  );
-
 /** A typed note, in semitones below the string's own. */
 export function parseLowNote(low: LowString, typed: string): Parsed<number> {
   const parsed = parseNote(typed);

@@ -16,25 +16,32 @@ import type { Residual } from './residuals.ts';
 import { summaryOf } from './residuals.ts';
 import { signedLength } from '../../kit/pair/words.ts';
 
-function describeString(
-  { note, old, pick, left, picked, ownBroken }: Residual,
-  units: Units,
-): string {
+function describeString({ note, old, left, ownBroken }: Residual, units: Units): string {
   const name = spokenNote(note);
   if (ownBroken) return `${name}: the old string breaks on its own instrument`;
-  const kept = left === undefined ? 'breaks' : formatDifference(left);
-  if (!pick || picked === undefined)
-    return `${name}: left on ${kept}; nothing in the drawer holds here`;
-  return `${name}: ${formatGauge(old, units)} left on ${kept}, ${spokenGauge(pick, units)} ${formatDifference(picked)}`;
+  return `${name}: ${formatGauge(old, units)} left on ${left === undefined ? 'breaks' : formatDifference(left)}`;
 }
 
+/** Where the rings lie. */
 export const describeResiduals = (residuals: readonly Residual[], units: Units): string =>
   `Difference of pull from the aim, string by string. ${residuals.map((each) => describeString(each, units)).join('. ')}.`;
 
-/** What changed, for the end of a drag. */
-export function describeShort(state: State, residuals: readonly Residual[]): string {
-  const { worst, within } = summaryOf(residuals);
+/** Where the dots lie: the chapter’s guess asks for it. */
+export const describeDots = (residuals: readonly Residual[], units: Units): string =>
+  `With the nearest gauges: ${residuals
+    .filter(({ ownBroken }) => !ownBroken)
+    .map(({ note, pick, picked }) =>
+      pick && picked !== undefined
+        ? `${spokenNote(note)}: ${spokenGauge(pick, units)} ${formatDifference(picked)}`
+        : `${spokenNote(note)}: nothing in the drawer holds here`,
+    )
+    .join('. ')}.`;
+
+/** What changed, for the end of a drag; nothing of the dots where those are not given. */
+export function describeShort(state: State, residuals?: readonly Residual[]): string {
   const by = signedLength(state.other.scale.treble - state.mine.scale.treble, state.units);
+  if (!residuals) return `${by}.`;
+  const { worst, within } = summaryOf(residuals);
   const farthest =
     worst?.picked === undefined
       ? ''
