@@ -5,6 +5,8 @@ import { untrack } from 'svelte';
 const BEAT = 100;
 /** ms that a beat which is due waits for the next step, so that lines and letters are laid out and painted in one frame */
 const REST = 50;
+/** Every how many beats what lies outside the figure in hand follows: the prose, whose new words lay the page out, and other figures */
+const FAR = 3;
 
 class Moving {
   /** Whether a handle is under a pointer */
@@ -13,12 +15,15 @@ class Moving {
   by: object | undefined = $state.raw();
   /** Counts the beats. Read it to follow them. */
   beat = $state.raw(0);
+  /** Counts those that what lies outside the figure in hand follows. */
+  far = $state.raw(0);
   /** Hands on what was painted ahead of the state (figures/kit/follower.svelte.ts): before each beat, and at the end. */
-  beforeBeat: (() => void) | undefined;
+  beforeBeat: ((isFar: boolean) => void) | undefined;
   /** While a drag that was given up is put back: what is settled then is what was there before it */
   givenUp = false;
   #hands = 0;
   #last = -Infinity;
+  #near = 0;
   #timer: ReturnType<typeof setTimeout> | undefined;
 
   begin(): void {
@@ -27,21 +32,29 @@ class Moving {
     this.any = true;
     this.by = undefined;
     this.#last = -Infinity;
+    this.#near = 0;
   }
 
-  /** A step of a drag: a beat that is due tells of it at once, and where the hand rests the next one does. */
+  /** A step of a drag: a beat that is due tells of it at once, and where the hand rests the next one does, to all. */
   step(): void {
     const due = this.#last + BEAT - performance.now();
-    if (due <= 0) this.#tell();
-    else this.#timer ??= setTimeout(() => this.#tell(), due + REST);
+    if (due <= 0) this.#tell(this.#near === FAR - 1);
+    else this.#wait(due);
   }
 
-  #tell(): void {
+  #wait(due: number): void {
+    this.#timer ??= setTimeout(() => this.#tell(true), due + REST);
+  }
+
+  #tell(isFar: boolean): void {
     clearTimeout(this.#timer);
     this.#timer = undefined;
     this.#last = performance.now();
-    this.beforeBeat?.();
+    this.#near = isFar ? 0 : this.#near + 1;
+    this.beforeBeat?.(isFar);
     this.beat += 1;
+    if (isFar) this.far += 1;
+    else this.#wait(BEAT);
   }
 
   end(): void {
@@ -49,7 +62,7 @@ class Moving {
     if (this.#hands > 0) return;
     clearTimeout(this.#timer);
     this.#timer = undefined;
-    this.beforeBeat?.();
+    this.beforeBeat?.(true);
     this.any = false;
   }
 }
@@ -70,5 +83,12 @@ export function giveUp(putBack: () => void): void {
 export function atBeat<T>(get: () => T): T {
   if (!moving.any) return get();
   void moving.beat;
+  return untrack(get);
+}
+
+/** The same for what lies outside the figure whose handle is under the pointer. */
+export function fromAfar<T>(get: () => T): T {
+  if (!moving.any || !moving.by) return atBeat(get);
+  void moving.far;
   return untrack(get);
 }

@@ -1,10 +1,12 @@
 /** What each string of an instrument pulls, worked out from the physics. */
 import {
   densityAtPitch,
+  coreStress,
   fretPosition,
+  linearDensity,
+  minimumCoreStrength,
   noteFrequency,
   strainState,
-  strengthShare,
   stringScale,
   tension,
   thins,
@@ -53,23 +55,25 @@ export const shareFrom = (from: number | undefined): number =>
 
 const built = once(constructionOf);
 
-/** The pull of one string of this gauge, length (m) and note. */
-export function pullOf({
-  gauge,
-  note,
-  a4,
-  speakingLength,
-}: {
-  gauge: Gauge;
-  note: string;
-  a4: number;
-  speakingLength: number;
-}): Pull {
-  const construction = built(gauge);
-  const frequency = noteFrequency(note, a4);
-  const density = densityAtPitch({ construction, speakingLength, frequency });
+// What follows from a string alone is worked out once: a drag asks for pulls many times a second.
+const slackDensity = once(linearDensity);
+const strength = once(minimumCoreStrength);
+
+/** A string of this construction brought to this pitch over a length. */
+type Wire = Pick<Pull, 'note' | 'gauge' | 'construction' | 'frequency'>;
+
+function densityOver({ construction, frequency }: Wire, speakingLength: number): number {
+  return thins(construction)
+    ? densityAtPitch({ construction, speakingLength, frequency })
+    : slackDensity(construction);
+}
+
+function pullOver(wire: Wire, speakingLength: number): Pull {
+  const { note, gauge, construction, frequency } = wire;
+  const density = densityOver(wire, speakingLength);
   const pull = tension({ speakingLength, frequency, linearDensity: density });
-  const share = strengthShare({ construction, tension: pull });
+  const [stress, most] = [coreStress({ construction, tension: pull }), strength(construction)];
+  const share = stress === undefined || most === undefined ? undefined : stress / most;
   return {
     note,
     gauge,
@@ -83,29 +87,50 @@ export function pullOf({
   };
 }
 
+/** The pull of one string of this gauge, length (m) and note. */
+export function pullOf({
+  gauge,
+  note,
+  a4,
+  speakingLength,
+}: {
+  gauge: Gauge;
+  note: string;
+  a4: number;
+  speakingLength: number;
+}): Pull {
+  const frequency = noteFrequency(note, a4);
+  return pullOver({ note, gauge, construction: built(gauge), frequency }, speakingLength);
+}
+
+const ownPulls = once(
+  (instrument: Instrument): readonly Pull[] =>
+    instrument.strings.map((string, i) =>
+      pullOf({
+        gauge: string,
+        note: string.note,
+        a4: instrument.a4,
+        speakingLength: lengthOf(instrument, i),
+      }),
+    ),
+);
+
 /** Every string's pull; with `lengthRatio`, as if both scale lengths were multiplied by it. */
 export function pullsOf(instrument: Instrument, lengthRatio = 1): readonly Pull[] {
-  return instrument.strings.map((string, i) =>
-    pullOf({
-      gauge: string,
-      note: string.note,
-      a4: instrument.a4,
-      speakingLength: lengthOf(instrument, i) * lengthRatio,
-    }),
-  );
+  const own = ownPulls(instrument);
+  return lengthRatio === 1
+    ? own
+    : own.map((pull) => pullOver(pull, pull.speakingLength * lengthRatio));
 }
 
 /** The strings' pulls alone, N, by the ratio of length: what a step of a drag draws. */
 export function tensionsOf(instrument: Instrument): (lengthRatio: number) => readonly number[] {
-  const own = pullsOf(instrument);
+  const own = ownPulls(instrument);
   return (lengthRatio) =>
-    own.map(({ construction, frequency, ...at }) => {
-      const speakingLength = at.speakingLength * lengthRatio;
-      // Only what thins on its way to pitch weighs anything else at another length.
-      const linearDensity = thins(construction)
-        ? densityAtPitch({ construction, speakingLength, frequency })
-        : at.linearDensity;
-      return tension({ speakingLength, frequency, linearDensity });
+    own.map((pull) => {
+      const speakingLength = pull.speakingLength * lengthRatio;
+      const linearDensity = densityOver(pull, speakingLength);
+      return tension({ speakingLength, frequency: pull.frequency, linearDensity });
     });
 }
 

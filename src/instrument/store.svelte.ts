@@ -7,7 +7,7 @@
  */
 import { Held } from './held.svelte.ts';
 import { encode } from './link.ts';
-import { atBeat, moving } from './moving.svelte.ts';
+import { fromAfar, moving } from './moving.svelte.ts';
 import { untried } from './own.ts';
 import type { State } from './schema.ts';
 import { HAND } from './hand.svelte.ts';
@@ -16,9 +16,9 @@ import { recall } from './storage.ts';
 class Store extends Held {
   #opened = false;
 
-  /** What words and numbers tell: `state`, but in a drag at every beat only. */
+  /** What words and numbers tell: `state`, but in a drag at every beat only, and in a figure's at every third. */
   get told(): State {
-    return atBeat(() => this.state);
+    return fromAfar(() => this.state);
   }
 
   get canUndo(): boolean {

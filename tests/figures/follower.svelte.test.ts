@@ -116,6 +116,31 @@ it('a figure follows its own drag at every step, and another’s at the beat', (
   theirs.stop();
 });
 
+it('what lies outside a figure follows its drag at every third beat, and at the next where the hand rests', () => {
+  const [own, other] = [new Follower(), new Follower()];
+  const near = watch(() => own.told.trial.length);
+  const far = [() => store.told, () => other.told, () => other.state].map((read) =>
+    watch(() => read().trial.length),
+  );
+  moving.begin();
+  flushSync();
+  const lengths = Array.from({ length: 60 }, (_, i) => 0.6 + i / 1000);
+  lengths.forEach((length) => step(own, length));
+  // 60 steps are 0.96 s: ten beats. Whose drag it is shows at its first step.
+  expect(near.seen.length).toBeGreaterThan(8);
+  for (const { seen } of far) {
+    expect(seen.length).toBeGreaterThan(2);
+    expect(seen.length).toBeLessThan(7);
+    expect([undefined, ...lengths]).toEqual(expect.arrayContaining(seen));
+    expect(seen.at(-1)).not.toBe(lengths.at(-1));
+  }
+  vi.advanceTimersByTime(160);
+  flushSync();
+  for (const { seen } of [near, ...far]) expect(seen.at(-1)).toBe(lengths.at(-1));
+  moving.end();
+  for (const { stop } of [near, ...far]) stop();
+});
+
 it('a drag lasts until the last hand lets go', () => {
   moving.begin();
   moving.begin();
@@ -198,6 +223,29 @@ describe('what is painted', () => {
     figure.commit();
     expect(lengthOf(store.settled)).toBe(lengths.at(-1));
     stop();
+    shown.stop();
+  });
+
+  it('is lettered at the beat by a figure that tells, and passed on to all that reacts at every third', () => {
+    const { figure, stop } = painter();
+    const lettered: (number | undefined)[] = [];
+    const quit = figure.painted((state) => lettered.push(lengthOf(state)), true);
+    const shown = watch(() => lengthOf(store.state));
+    moving.begin();
+    const lengths = Array.from({ length: 60 }, (_, i) => 0.6 + i / 1000);
+    lengths.forEach((length) => step(figure, length));
+    expect(new Set(lettered).size).toBeGreaterThan(8);
+    expect(shown.seen.length).toBeGreaterThan(2);
+    expect(shown.seen.length).toBeLessThan(6);
+    // What came from elsewhere meanwhile is not lettered over.
+    store.set(withLength(0.9));
+    vi.advanceTimersByTime(200);
+    expect(lettered.at(-1)).toBe(0.9);
+    moving.end();
+    flushSync();
+    expect(shown.seen.at(-1)).toBe(0.9);
+    stop();
+    quit();
     shown.stop();
   });
 

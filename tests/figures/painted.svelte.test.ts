@@ -46,10 +46,11 @@ const attributes = (): Map<Element, Map<string, string>> =>
       ]),
     ]),
   );
-/** The page is told of a step. */
+/** All of the page is told of a step. */
 function beat(): void {
-  moving.beforeBeat?.();
+  moving.beforeBeat?.(true);
   moving.beat += 1;
+  moving.far += 1;
   flushSync();
 }
 

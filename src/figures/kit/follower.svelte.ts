@@ -1,6 +1,6 @@
 /**
  * A figure's way to the store. What the figure drags itself it follows at every step; what another figure drags, at every
- * beat; and what moves while it can't be seen, at the end. Everything else is the store's.
+ * third beat; and what moves while it can't be seen, at the end. Everything else is the store's.
  *
  * What moves at every step may be painted: `paints` gives an attribute one function of the state, which the markup uses too.
  * In a drag of the figure's own it is then written at once, past all that reacts, and the state goes into the store at the beat.
@@ -8,7 +8,7 @@
  */
 import { untrack } from 'svelte';
 import type { Attachment } from 'svelte/attachments';
-import { moving } from '../../instrument/moving.svelte.ts';
+import { atBeat, moving } from '../../instrument/moving.svelte.ts';
 import type { State } from '../../instrument/schema.ts';
 import { store } from '../../instrument/store.svelte.ts';
 
@@ -41,7 +41,11 @@ function catchUp(): void {
   else store.set(next);
   was?.by.letter(next);
 }
-moving.beforeBeat = catchUp;
+/** Between the beats that reach all of the page a figure that letters itself need not pass through what reacts. */
+moving.beforeBeat = (isFar) => {
+  if (isFar || !ahead?.by.isLettered || ahead.from !== shown()) catchUp();
+  else ahead.by.letter(ahead.to);
+};
 
 type Paint = (state: State) => void;
 
@@ -69,7 +73,13 @@ export class Follower {
   get told(): State {
     if (!this.#seen) return store.settled;
     // The same goes for what `tells` writes at the beat.
-    return moving.any && moving.by === this && this.#tellers.size > 0 ? latest() : store.told;
+    if (!moving.any || moving.by !== this) return store.told;
+    return this.isLettered ? latest() : atBeat(() => store.state);
+  }
+
+  /** Whether it tells of its own drag by itself, with `tells`. */
+  get isLettered(): boolean {
+    return this.#tellers.size > 0;
   }
 
   set(next: State): void {
