@@ -103,16 +103,15 @@ export function pullOf({
   return pullOver({ note, gauge, construction: built(gauge), frequency }, speakingLength);
 }
 
-const ownPulls = once(
-  (instrument: Instrument): readonly Pull[] =>
-    instrument.strings.map((string, i) =>
-      pullOf({
-        gauge: string,
-        note: string.note,
-        a4: instrument.a4,
-        speakingLength: lengthOf(instrument, i),
-      }),
-    ),
+const ownPulls = once((instrument: Instrument): readonly Pull[] =>
+  instrument.strings.map((string, i) =>
+    pullOf({
+      gauge: string,
+      note: string.note,
+      a4: instrument.a4,
+      speakingLength: lengthOf(instrument, i),
+    }),
+  ),
 );
 
 /** Every string's pull; with `lengthRatio`, as if both scale lengths were multiplied by it. */

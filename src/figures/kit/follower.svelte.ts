@@ -77,6 +77,11 @@ export class Follower {
     return this.isLettered ? latest() : atBeat(() => store.state);
   }
 
+  /** For words in the page's flow, which lay the page out: they follow a drag of the figure's own as all else on the page does. */
+  get afar(): State {
+    return this.#seen ? store.told : store.settled;
+  }
+
   /** Whether it tells of its own drag by itself, with `tells`. */
   get isLettered(): boolean {
     return this.#tellers.size > 0;

@@ -16,9 +16,12 @@ export interface Laid {
   readonly felt: Felt;
 }
 
-export function laidOn(mine: Instrument, length: number): Laid {
+export function laidOn(
+  mine: Instrument,
+  length: number,
+  pulls = pullsOf(mine, length / mine.scale.treble),
+): Laid {
   const ratio = length / mine.scale.treble;
-  const pulls = pullsOf(mine, ratio);
   const change = pullChange(ratio);
   const broken = pulls.some((p) => p.strain === 'broken');
   return {
