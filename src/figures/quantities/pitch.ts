@@ -42,7 +42,7 @@ const steps = (s: State): number => {
 const signed = (value: number): string => String(value).replace('-', '\u2212');
 
 /** With the capo where the drawing proposes it. */
-const capo = (s: State) => clamped(own(s), 2);
+const capo = (s: State) => clamped(own(s), 2, s.mine.fretless);
 
 export const quantities: Readonly<Record<string, Quantity>> = {
   'pitch.up': () => formatShare(pullFactor(1) - 1, 1),

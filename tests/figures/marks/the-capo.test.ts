@@ -9,7 +9,8 @@ import {
   formatNote,
 } from '../../../src/instrument/format.ts';
 import { pullsOf } from '../../../src/instrument/pulls.ts';
-import { workshopInstrument } from '../../../src/instrument/workshop.ts';
+import { moreInstrument } from '../../../src/instrument/more-instruments.ts';
+import { initialState, workshopInstrument } from '../../../src/instrument/workshop.ts';
 import { noteName, noteNumber } from '../../../src/physics/index.ts';
 import { centre, ends, sheetWith, tall, wide, type Mark, type Sheet } from './sheet.ts';
 import { inHand, trying } from './states.ts';
@@ -98,3 +99,25 @@ describe.each(inHand)('%s, string %d', (id, string) => {
     expect(tall(sheet.one('rect.peg'))).toBeCloseTo(tall(sheet.one('rect.weight')), 9);
   });
 });
+
+test.each(['phalarope', 'oystercatcher'])(
+  '%s has no frets: the pad itself ends the string',
+  (id) => {
+    const mine = moreInstrument(id);
+    const state = { ...initialState, mine, trial: { string: 0, drawn: { capo: 5 } } };
+    const sheet = sheetWith(state, TheCapo);
+    expect(fretsOf(sheet)).toEqual([]);
+    const pad = sheet.one('rect.pad');
+    expect(centre(pad)[0]).toBeCloseTo(sheet.one('line[capo-length]').left, 6);
+    const [path = []] = sheet.one('path.string').lines;
+    // From the nut down to the board, which the pad presses it against, and up to the saddle.
+    const [, nut, pressed, , saddle] = path;
+    expect(pressed?.[0]).toBeCloseTo(centre(pad)[0], 1);
+    expect(Math.max(...path.slice(1, 5).map(([, y]) => y))).toBeCloseTo(pressed?.[1] ?? NaN, 6);
+    const wood = sheet.of('path.wood')[0];
+    expect(wood?.top).toBeCloseTo(pad.bottom, 6);
+    expect(
+      ((pressed?.[0] ?? NaN) - (nut?.[0] ?? NaN)) / ((saddle?.[0] ?? NaN) - (nut?.[0] ?? NaN)),
+    ).toBeCloseTo(share(5), 2);
+  },
+);

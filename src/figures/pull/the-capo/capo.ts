@@ -32,8 +32,9 @@ export const heightOf = ({
 export const actionOf = (pull: Pick<Pull, 'gauge' | 'speakingLength'>): Action =>
   actionAt(pull.speakingLength, heightOf(pull));
 
-/** How far behind its fret the pad stands, m. */
-export function padBehind(scaleLength: number, fret: number): number {
+/** How far behind its fret the pad stands, m; without frets the pad itself ends the string. */
+export function padBehind(scaleLength: number, fret: number, fretless = false): number {
+  if (fretless) return 0;
   const space = fretPosition({ scaleLength, fret }) - fretPosition({ scaleLength, fret: fret - 1 });
   return Math.min(BEHIND, space / 2);
 }
@@ -60,8 +61,8 @@ function stretchOf({ construction, tension }: Pull): number | undefined {
   return stretch <= MOST_STRETCH ? stretch : undefined;
 }
 
-/** A capo behind `fret`; 0 is none. */
-export function clamped(pull: Pull, fret: number): Clamped {
+/** A capo behind `fret`, or where that would be; 0 is none. */
+export function clamped(pull: Pull, fret: number, fretless = false): Clamped {
   const { speakingLength, share } = pull;
   const length = stoppedLength({ scaleLength: speakingLength, fret });
   const tempered = pull.frequency * 2 ** (fret / 12);
@@ -72,7 +73,8 @@ export function clamped(pull: Pull, fret: number): Clamped {
   if (stretch === undefined)
     return { ...plain, frequency: tempered, sharp: undefined, stretched: undefined };
   if (fret === 0) return { ...plain, frequency: tempered, sharp: 0, stretched: 0 };
-  const action = { ...actionOf(pull), fingerBehind: padBehind(speakingLength, fret), fret };
+  const fingerBehind = padBehind(speakingLength, fret, fretless);
+  const action = { ...actionOf(pull), fingerBehind, fret };
   const { total } = fretError({ ...action, response: { stretch, endLength: 0 } });
   return {
     ...plain,

@@ -15,9 +15,13 @@ export const head = (units: Units): readonly string[] => [
 ];
 
 /** What is not known, or would break, is left empty. */
-export const rows = (pull: Pull, units: Units): readonly (readonly (string | number)[])[] =>
+export const rows = (
+  pull: Pull,
+  units: Units,
+  fretless = false,
+): readonly (readonly (string | number)[])[] =>
   Array.from({ length: MOST_FRETS + 1 }, (_, fret) => {
-    const at = clamped(pull, fret);
+    const at = clamped(pull, fret, fretless);
     const { tension } = pull;
     return [
       fret,

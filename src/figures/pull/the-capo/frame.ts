@@ -48,14 +48,14 @@ export interface Course {
 }
 
 /** The string's course with a capo behind `fret`, or open at 0. */
-export function courseOf(pull: Pull, fret: number): Course {
+export function courseOf(pull: Pull, fret: number, fretless = false): Course {
   const { speakingLength: scale } = pull;
   const { nutHeight, saddleHeight } = actionOf(pull);
   const nut = frame.frets - millimetres(nutHeight) * HIGH;
   const top = frame.frets - millimetres(saddleHeight) * HIGH;
   const at = fret === 0 ? 0 : fretPosition({ scaleLength: scale, fret });
   const x = alongAt(at, scale);
-  const pad = fret === 0 ? frame.nut : alongAt(at - padBehind(scale, fret), scale);
+  const pad = fret === 0 ? frame.nut : alongAt(at - padBehind(scale, fret, fretless), scale);
   const pressed =
     fret === 0 ? '' : `L${pad.toFixed(2)} ${frame.frets + 1}L${x.toFixed(2)} ${frame.frets}`;
   const { pulley } = frame;
