@@ -126,9 +126,10 @@ describe('the three rulers', () => {
     for (const { id, strings } of workshop)
       for (const string of strings.keys()) {
         const view = exactView(on(id, string));
-        const { travel, push, pull } = scalesFor(frame, view, 12, 1);
-        const tone = pushedTo(view.own, 12, 200);
-        expect(view.own.tension * pull).toBeCloseTo(frame.force, 9);
+        const { travel, push, pull } = scalesFor(frame, view, 1);
+        const tension = pullAtPitch(view.own);
+        const tone = pushedTo({ ...view.own, tension }, 12, 200);
+        expect(tension * pull).toBeCloseTo(frame.force, 9);
         if (!tone) continue;
         expect(tone.travel * travel).toBeCloseTo(frame.travel, 9);
         expect(tone.push * push).toBeCloseTo(frame.force, 9);

@@ -30,11 +30,14 @@ export interface Neck {
   readonly strings: readonly NeckString[];
   /** None without frets */
   readonly frets: readonly (Ends & { readonly fret: number })[];
+  /** The place to which a capo shortens the strings; none without one */
+  readonly capo?: Ends;
 }
 
 /** Strings and frets of an instrument; one scale length gives square frets, two give slanting ones, one without frets none. */
 export function neckOf(
-  instrument: Strung & Pick<Instrument | Target, 'fretless'> & { strings: readonly Placed[] },
+  instrument: Strung &
+    Pick<Instrument | Target, 'fretless' | 'capo'> & { strings: readonly Placed[] },
   frets = 22,
 ): Neck {
   const { treble, bass } = instrument.scale;
@@ -50,15 +53,19 @@ export function neckOf(
       ...(from && { from }),
     };
   });
+  const lineAt = (fret: number): Ends => ({
+    treble: fretPosition({ scaleLength: treble, fret }),
+    bass: nutOf(bass) + fretPosition({ scaleLength: bass, fret }),
+  });
   const lines = Array.from({ length: instrument.fretless ? 0 : frets }, (_, i) => ({
     fret: i + 1,
-    treble: fretPosition({ scaleLength: treble, fret: i + 1 }),
-    bass: nutOf(bass) + fretPosition({ scaleLength: bass, fret: i + 1 }),
+    ...lineAt(i + 1),
   }));
   const [first, last] = [strings[0], strings.at(-1)];
   return {
     strings,
     frets: lines,
+    ...(instrument.capo && { capo: lineAt(instrument.capo) }),
     nut: { treble: 0, bass: nutOf(bass) },
     saddle: { treble: first?.saddle ?? treble, bass: last?.saddle ?? bass },
   };

@@ -90,9 +90,9 @@ const exercises: Readonly<Record<string, Quantity>> = {
 
 /** What the law of small slopes leads to, from the numbers that the equation shows. */
 function smallSlope(s: State) {
-  const { pull, fret, pushed } = viewOf(s);
+  const { pull, fret, capo, pushed } = viewOf(s);
   const rise = pushed?.rise ?? s.bend.rise;
-  const a = pull.speakingLength * 2 ** (-fret / 12);
+  const a = pull.speakingLength * 2 ** (-(fret - capo) / 12);
   const b = pull.speakingLength - a;
   const more = 2 ** (rise / 600) - 1;
   const stiffness = pushed ? axialStiffness(pull.construction, pull.tension) : NaN;

@@ -2,7 +2,7 @@
 import { formatForce, formatLength, spokenGauge, spokenNote } from '../../../instrument/format.ts';
 import type { State, Units } from '../../../instrument/schema.ts';
 import { limits } from '../../../instrument/limits.ts';
-import { formatCents, formatRise, formatTravel, nameOf } from '../../kit/bend/words.ts';
+import { formatCents, formatRise, formatTravel, nameOf, onHowMany } from '../../kit/bend/words.ts';
 import { compared } from '../../../instrument/pair.ts';
 import type { Pushed } from '../../../instrument/pushed.ts';
 import { viewOf, type View } from '../../kit/bend/bent.ts';
@@ -18,10 +18,6 @@ export function obstacle({ pull, pushed, beside, room }: View, wanted: number): 
   return '';
 }
 
-/** On how many strings the finger pushes; nothing where it is one. */
-export const onHowMany = ({ length }: readonly unknown[]): string =>
-  length === 0 ? '' : ` on ${length === 1 ? 'both' : `all ${length + 1}`}`;
-
 const bentText = (
   { travel, push, rise }: Pushed,
   beside: readonly Beside[],
@@ -30,27 +26,31 @@ const bentText = (
   `a travel of ${formatTravel(travel, units)} and a push of ${formatForce(push, units)}${onHowMany(beside)} raise it by ${formatRise(rise)}`;
 
 /** How far the others of the course rise, where that is not as far. */
-const besideText = ({ pushed, beside, fret }: View): string =>
+const besideText = ({ pushed, beside, fret, capo }: View): string =>
   beside
     .flatMap((each) => {
-      const its = pushed && besidePushed(each, fret, pushed.travel);
+      const its = pushed && besidePushed(each, fret - capo, pushed.travel);
       return its && Math.abs(its.rise - pushed.rise) >= 1
         ? [` The ${spokenNote(each.pull.note)} string beside it rises by ${formatCents(its.rise)}.`]
         : [];
     })
     .join('');
 
+/** How long what sounds of it is. */
+const longText = ({ pull, capo }: Pick<View, 'pull' | 'capo'>, units: Units): string =>
+  `${formatLength(pull.speakingLength, units)} ${capo > 0 ? 'from the capo to the saddle' : 'long'}`;
+
 export function describe(state: State): string {
   const view = viewOf(state);
   const { pull, pushed, beside, ghost, fret } = view;
   const { units } = state;
-  const string = `the ${spokenNote(pull.note)} string, ${spokenGauge(pull.gauge, units)}, ${formatLength(pull.speakingLength, units)} long`;
-  const start = `The neck of ${nameOf(state.mine.name)} from above, ${string}, pushed aside at fret ${fret}${beside.length > 0 ? ' with its whole course' : ''}.`;
+  const string = `the ${spokenNote(pull.note)} string, ${spokenGauge(pull.gauge, units)}, ${longText(view, units)}`;
+  const start = `The neck of ${nameOf(state.mine.name)} from above${state.mine.capo ? ` with a capo at fret ${state.mine.capo}` : ''}, ${string}, pushed aside at fret ${fret}${beside.length > 0 ? ' with its whole course' : ''}.`;
   const hindered = obstacle(view, state.bend.rise);
   if (!pushed || /break/.test(hindered)) return `${start} ${hindered}`;
   const other =
     ghost && ghost.pushed.strain !== 'broken'
-      ? ` On ${compared(state).other.name || 'the other instrument'}, ${formatLength(ghost.pull.speakingLength, units)} long with ${spokenGauge(ghost.pull.gauge, units)}, ${bentText(ghost.pushed, ghost.beside, units)}.`
+      ? ` On ${compared(state).other.name || 'the other instrument'}, ${longText(ghost, units)} with ${spokenGauge(ghost.pull.gauge, units)}, ${bentText(ghost.pushed, ghost.beside, units)}.`
       : '';
   return `${start} There ${bentText(pushed, beside, units)}.${besideText(view)} ${hindered}${other}`.replace(
     / {2,}/g,

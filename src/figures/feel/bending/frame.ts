@@ -1,9 +1,10 @@
 /** The bend's sheet: the neck from above, much larger across than along, so that a millimetre of travel can be seen. */
 import { breadthOf } from '../../../instrument/breadth.ts';
 import { acrossOf } from '../../../instrument/courses.ts';
-import { neckOf, type Neck } from '../../kit/neck.ts';
+import { neckOf, type Ends, type Neck } from '../../kit/neck.ts';
 import type { Instrument } from '../../../instrument/schema.ts';
 import { EDGE, stringsApart } from '../../kit/bend/bent.ts';
+import { acrossAt } from '../../kit/strings.ts';
 
 interface Plan {
   readonly name: 'phone' | 'wide';
@@ -62,6 +63,8 @@ export interface Frame extends Plan {
   readonly height: number;
   /** Along, of a place in m from the highest string's nut */
   readonly x: (metres: number) => number;
+  /** Along, where a line through its places in m at the outer strings meets the board's two edges */
+  readonly edges: (line: Ends) => readonly [top: number, bottom: number];
   /** Across, of string `index`, pushed aside by `travel` m towards the lowest string */
   readonly y: (index: number, travel?: number) => number;
 }
@@ -82,6 +85,9 @@ export function frameOf(instrument: Instrument, ghost: number, plan: Plan): Fram
   const rail = bottom + 48;
   const ruler = rail + 62;
   const words = ruler + (plan.name === 'wide' ? 76 : 58);
+  const x = (metres: number): number => plan.left + (metres - from) * perMetre;
+  // Of a single string nothing lies between the outer ones.
+  const pad = strings.length > 1 ? EDGE / breadth : 0;
   return {
     ...plan,
     neck,
@@ -91,7 +97,11 @@ export function frameOf(instrument: Instrument, ghost: number, plan: Plan): Fram
     ruler,
     words,
     height: words + 2 * 21 + 6,
-    x: (metres) => plan.left + (metres - from) * perMetre,
+    x,
+    edges: ({ treble, bass }) => [
+      x(acrossAt(-pad, treble, bass)),
+      x(acrossAt(1 + pad, treble, bass)),
+    ],
     y: (index, travel = 0) =>
       high + ((strings.length > 1 ? (across[index] ?? 0) * breadth : 0) + travel) * plan.across,
   };

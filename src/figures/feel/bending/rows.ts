@@ -16,14 +16,15 @@ export function bendRows({
   pull,
   beside,
   fret,
+  capo,
   room,
   ghost,
 }: View): readonly (readonly string[])[] {
   const { min, max } = limits.rise;
   return Array.from({ length: (max - min) / STEP + 1 }, (_, i) => {
     const rise = min + i * STEP;
-    const own = courseTo(pull, beside, fret, rise, room);
-    const there = ghost && courseTo(ghost.pull, ghost.beside, fret, rise);
+    const own = courseTo(pull, beside, fret - capo, rise, room);
+    const there = ghost && courseTo(ghost.pull, ghost.beside, ghost.fret - ghost.capo, rise);
     const reached = own && own.rise >= rise - 0.05 ? own : undefined;
     return [String(rise), ...cells(reached), ...cells(there)];
   });

@@ -11,9 +11,10 @@ import {
 } from '../../../instrument/format.ts';
 import { thicknessNumber, thicknessUnit } from '../../../instrument/thickness-text.ts';
 import { compared } from '../../../instrument/pair.ts';
+import { onHowMany } from '../../kit/bend/words.ts';
 import type { State, Units } from '../../../instrument/schema.ts';
-import type { Compared, Sensation } from '../../../physics/index.ts';
-import type { View } from './feel.ts';
+import type { Sensation } from '../../../physics/index.ts';
+import type { Held, View } from './feel.ts';
 
 export const sensations: readonly Sensation[] = ['pull', 'push', 'travel'];
 
@@ -33,22 +34,27 @@ export function verdictText({ feel, broken }: View): string {
   return feel.verdict ?? 'No verdict: we don’t know how much it stretches';
 }
 
-function line(sensation: Sensation, judged: Compared | undefined, units: Units): string {
+function line(sensation: Sensation, { feel, own }: View, units: Units): string {
+  const judged = feel[sensation];
   if (!judged) return `${sensation} not known`;
   const { reference, value, difference, felt } = judged;
   const [was, is] = [reference, value].map((v) => valueText(sensation, v, units));
-  return `${sensation} from ${was} to ${is} ${unitText(sensation, units)}, ${formatDifference(difference)}, ${felt}`;
+  const of = sensation === 'travel' ? '' : onHowMany(own.beside);
+  return `${sensation}${of} from ${was} to ${is} ${unitText(sensation, units)}, ${formatDifference(difference)}, ${felt}`;
 }
 
 export function describeShort(view: View, units: Units): string {
   if (view.broken) return verdictText(view);
-  const lines = sensations.map((sensation) => line(sensation, view.feel[sensation], units));
+  const lines = sensations.map((sensation) => line(sensation, view, units));
   return `${lines.join('; ')}. Together: ${verdictText(view)}`;
 }
+
+const longText = ({ speakingLength, capo }: Held, units: Units): string =>
+  `${formatLength(speakingLength, units)} ${capo > 0 ? 'from the capo to the saddle' : 'long'}`;
 
 export function describe(state: State, view: View): string {
   const { units, bend } = state;
   const other = compared(state).other.name || 'the second instrument';
-  const there = `${spokenNote(view.there.note)}, ${gaugeText(view, units)} ${thicknessUnit(units)}, ${formatLength(view.there.speakingLength, units)} long`;
-  return `Two hands bend two strings to the same note, and on the second each sensation has its felt band. The ${spokenNote(view.own.note)} string of ${state.mine.name || 'your instrument'}, ${gaugeNumber(view.gauge, units)} ${thicknessUnit(units)}, ${formatLength(view.own.speakingLength, units)} long, and one on ${other}: ${there}. Bent by ${bend.rise.toFixed(0)} cents at fret ${bend.fret}. ${describeShort(view, units)}.`;
+  const there = `${spokenNote(view.there.note)}, ${gaugeText(view, units)} ${thicknessUnit(units)}, ${longText(view.there, units)}`;
+  return `Two hands bend two strings to the same note, and on the second each sensation has its felt band. The ${spokenNote(view.own.note)} string of ${state.mine.name || 'your instrument'}, ${gaugeNumber(view.gauge, units)} ${thicknessUnit(units)}, ${longText(view.own, units)}, and one on ${other}: ${there}. Bent by ${bend.rise.toFixed(0)} cents at fret ${view.frets[0]}${view.own.beside.length > 0 ? ', each with its whole course' : ''}. ${describeShort(view, units)}.`;
 }

@@ -1,8 +1,8 @@
 /** The sheets of the two hands: two boards from above, one below the other on a phone and side by side on a wide screen. */
 import { limits } from '../../../instrument/limits.ts';
-import { pushedTo } from '../../../instrument/pushed.ts';
 import type { State } from '../../../instrument/schema.ts';
-import type { View } from './feel.ts';
+import { drawnThickness } from '../../kit/strings.ts';
+import { heldTo, type Held, type View } from './feel.ts';
 
 export interface Place {
   /** Along: the nut. Down: the upper edge of the board, and the string at rest */
@@ -86,18 +86,32 @@ export interface Scales {
 const WHOLE_TONE = 200;
 
 /** The first string gives the measure of all three: what a whole tone takes on it is always drawn the same height. */
-export function scalesFor(frame: Frame, { own }: View, fret: number, longest: number): Scales {
-  const tone = pushedTo(own, fret, WHOLE_TONE);
+export function scalesFor(frame: Frame, { own, frets, feel }: View, longest: number): Scales {
+  const tone = heldTo(own, frets[0], WHOLE_TONE);
   return {
     perMetre: frame.long / longest,
     travel: frame.travel / (tone?.travel ?? 1),
     push: frame.force / (tone?.push ?? 1),
-    pull: frame.force / own.tension,
+    pull: frame.force / feel.pull.reference,
   };
 }
 
+const THICK = 1.4;
+/** Between the strings of a course */
+const GAP = 2;
+/** A string's thickness in the drawing. */
+export const thicknessOf = (gauge: number): number => drawnThickness(gauge) * THICK;
+
+/** How far above the string in hand each of the others in its course lies, in units of drawing. */
+export function aboveOf(gauge: number, beside: Held['beside']): readonly number[] {
+  const all = [gauge, ...beside.map((each) => each.gauge)].map(thicknessOf);
+  let up = 0;
+  return beside.map((_, i) => (up += ((all[i] ?? 0) + (all[i + 1] ?? 0)) / 2 + GAP));
+}
+
 /** As far as the sheet goes: beyond it a finger stands at the end, and says so. */
-export const mostUp = ({ rest, top }: Place): number => rest - top - 8;
+export const mostUp = ({ rest, top }: Place, above: readonly number[] = []): number =>
+  rest - top - 8 - (above.at(-1) ?? 0);
 export const mostDown = (frame: Frame): number => frame.force * 2;
 
 /** How long the second instrument's treble side may be drawn, m. */

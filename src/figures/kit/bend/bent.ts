@@ -1,5 +1,6 @@
 /** The string in hand pushed aside at a fret, and the same bend on the instrument that is compared with it. */
 import { breadthOf } from '../../../instrument/breadth.ts';
+import { behindCapo, capoOn } from '../../../instrument/capo.ts';
 import { acrossOf, coursesOf } from '../../../instrument/courses.ts';
 import { once } from '../../../instrument/once.ts';
 import { limits } from '../../../instrument/limits.ts';
@@ -49,16 +50,19 @@ function otherStrings(state: State): Plan['strings'] {
   return kept.plan.strings;
 }
 
-/** The rest of the course of a string, where what is strung there is known. */
+/** The rest of the course of a string, as much of it as sounds with the capo on, where what is strung there is known. */
 function besideOf(
-  strings: Instrument['strings'] | State['other']['strings'],
+  instrument: Instrument | State['other'],
   index: number,
   pullAt: (i: number) => Pull | undefined,
 ): readonly Beside[] {
-  const from = strings[index]?.from ?? 0;
+  const { strings } = instrument;
+  /** The fret at which a string begins to sound, from the neck's nut */
+  const begins = (i: number): number => (strings[i]?.from ?? 0) + capoOn(instrument, i);
   return othersOf(strings, index).flatMap((i) => {
-    const pull = pullAt(i);
-    return pull ? [{ index: i, pull, further: from - (strings[i]?.from ?? 0) }] : [];
+    const open = pullAt(i);
+    const pull = open && behindCapo(open, capoOn(instrument, i));
+    return pull ? [{ index: i, pull, further: begins(index) - begins(i) }] : [];
   });
 }
 
@@ -71,7 +75,7 @@ function besideOwn(mine: Instrument, index: number, lengthRatio: number): readon
   const key = `${index} ${lengthRatio}`;
   let kept = courses.get(mine);
   if (kept?.key !== key) {
-    const beside = besideOf(mine.strings, index, (i) => {
+    const beside = besideOf(mine, index, (i) => {
       const gauge = mine.strings[i];
       const speakingLength = lengthOf(mine, i) * lengthRatio;
       return gauge && pullOf({ gauge, note: gauge.note, a4: mine.a4, speakingLength });
@@ -82,53 +86,83 @@ function besideOwn(mine: Instrument, index: number, lengthRatio: number): readon
 }
 
 export interface View {
+  /** What sounds of it: from its nut, or from the capo */
   readonly pull: Pull;
   readonly index: number;
+  /** Of the finger, and of the capo, from the string's own nut; 0 where no capo touches it */
   readonly fret: number;
+  readonly capo: number;
   readonly room: number;
   readonly way: 1 | -1;
   /** Its own rise; the push is that of its course */
   readonly pushed: Pushed | undefined;
   /** The other strings of its course, which go with it */
   readonly beside: readonly Beside[];
-  /** The other instrument's string, strung to pull alike, whether or not its stretch is known */
+  /** The other instrument's string, strung to pull alike, all of its length, whether or not its stretch is known */
   readonly other: Pull | undefined;
-  /** The same rise at the same fret there */
+  /** The same rise at the same fret there, or at the first one beyond the capo */
   readonly ghost:
-    | { readonly pull: Pull; readonly pushed: Pushed; readonly beside: readonly Beside[] }
+    | {
+        readonly pull: Pull;
+        readonly pushed: Pushed;
+        readonly beside: readonly Beside[];
+        readonly fret: number;
+        readonly capo: number;
+      }
     | undefined;
 }
 
+/** A finger bends at the fret that was asked for, or at the first one beyond the capo. */
+const fretBeyond = (fret: number, capo: number): number => Math.max(fret, capo + 1);
+
+function ghostOf(state: State, index: number, rise: number): View['ghost'] {
+  const strings = otherStrings(state);
+  const { other } = compared(state);
+  const open = strings[index]?.pull;
+  if (!open) return undefined;
+  const capo = capoOn(other, index);
+  const fret = fretBeyond(state.bend.fret, capo);
+  const pull = behindCapo(open, capo);
+  const beside = besideOf(other, index, (i) => strings[i]?.pull);
+  const pushed = courseTo(pull, beside, fret - capo, rise);
+  return pushed && { pull, pushed, beside, fret, capo };
+}
+
 export const viewOf = once((state: State): View => {
-  const { tried: pull, index, lengthRatio } = triedOf(state);
+  const { tried, index, lengthRatio } = triedOf(state);
   const { mine } = state;
-  const { fret, rise } = state.bend;
+  const { rise } = state.bend;
+  const capo = capoOn(mine, index);
+  const pull = behindCapo(tried, capo);
+  const fret = fretBeyond(state.bend.fret, capo);
   const room = roomOf(mine, index);
   const beside = besideOwn(mine, index, lengthRatio);
-  const pushed = courseTo(pull, beside, fret, rise, room);
-  const strings = otherStrings(state);
-  const other = strings[index]?.pull;
-  const besideThere = besideOf(compared(state).other.strings, index, (i) => strings[i]?.pull);
-  const there = other && courseTo(other, besideThere, fret, pushed?.rise ?? rise);
+  const pushed = courseTo(pull, beside, fret - capo, rise, room);
   return {
     pull,
     index,
     fret,
+    capo,
     room,
     way: wayOf(index, mine.strings.length),
     pushed,
     beside,
-    other,
-    ghost: other && there && { pull: other, pushed: there, beside: besideThere },
+    other: otherStrings(state)[index]?.pull,
+    ghost: ghostOf(state, index, pushed?.rise ?? rise),
   };
 });
 
 /** What the finger's handle may be moved between, m: the least and the most rise that is reckoned with, within the board. */
-export function travelRange({ pull, fret, room }: Pick<View, 'pull' | 'fret' | 'room'>): {
+export function travelRange({
+  pull,
+  fret,
+  capo,
+  room,
+}: Pick<View, 'pull' | 'fret' | 'capo' | 'room'>): {
   readonly min: number;
   readonly max: number;
 } {
-  const to = (rise: number): number => pushedTo(pull, fret, rise, room)?.travel ?? 0;
+  const to = (rise: number): number => pushedTo(pull, fret - capo, rise, room)?.travel ?? 0;
   return { min: to(limits.rise.min), max: to(limits.rise.max) };
 }
 
@@ -146,7 +180,8 @@ export const withRise = (state: State, rise: number): State =>
 
 /** The state with the rise that this travel (m) makes. */
 export function withTravel(state: State, travel: number): State {
-  const pushed = pushedBy(triedOf(state).tried, state.bend.fret, travel);
+  const { pull, fret, capo } = viewOf(state);
+  const pushed = pushedBy(pull, fret - capo, travel);
   return pushed ? withRise(state, pushed.rise) : state;
 }
 

@@ -7,7 +7,7 @@ import { pushedBy, pushedTo, type Pushed, type Tuned } from '../../../instrument
 export interface Beside {
   readonly index: number;
   readonly pull: Pull;
-  /** Frets from its own nut, more than from that of the string in hand */
+  /** Frets from where it begins to sound, more than of the string in hand */
   readonly further: number;
 }
 
@@ -15,9 +15,12 @@ export interface Beside {
 export const othersOf = (strings: readonly Placed[], index: number): readonly number[] =>
   (coursesOf(strings).find((course) => course.includes(index)) ?? []).filter((i) => i !== index);
 
+/** What a bend needs to know of a string beside the one in hand. */
+type Along = Pick<Beside, 'further'> & { readonly pull: Tuned };
+
 /** A string beside the one in hand, pushed as far at the same place of the neck; undefined where its stretch is not known. */
 export const besidePushed = (
-  { pull, further }: Beside,
+  { pull, further }: Along,
   fret: number,
   travel: number,
 ): Pushed | undefined => pushedBy(pull, Math.max(1, fret + further), travel);
@@ -25,7 +28,7 @@ export const besidePushed = (
 /** `pushedTo` of a string, with what the finger holds of its whole course. Undefined where the stretch of any of them is not known. */
 export function courseTo(
   pull: Tuned,
-  beside: readonly Beside[],
+  beside: readonly Along[],
   fret: number,
   rise: number,
   room?: number,

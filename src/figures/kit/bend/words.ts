@@ -24,3 +24,7 @@ export const shortName = (name: string, letters: number): string =>
         .slice(0, letters - 1)
         .trimEnd()}…`
     : nameOf(name);
+
+/** On how many strings of a course the finger pushes, given the others of it; nothing where it is one. */
+export const onHowMany = ({ length }: readonly unknown[]): string =>
+  length === 0 ? '' : ` on ${length === 1 ? 'both' : `all ${length + 1}`}`;

@@ -2,13 +2,12 @@
  * What a chapter can't say of the reader's instrument, a line for each, with the nearest that it can speak of. Loaded only where
  * another instrument is shown than the one that the pages were built for.
  */
-import { formatForce, formatLength, formatNote } from '../../../instrument/format.ts';
+import { behindCapo, capoOn } from '../../../instrument/capo.ts';
+import { formatLength, formatNote } from '../../../instrument/format.ts';
 import { pullsOf, type Pull } from '../../../instrument/pulls.ts';
-import { pushedTo, stretchKnown } from '../../../instrument/pushed.ts';
+import { stretchKnown } from '../../../instrument/pushed.ts';
 import type { State } from '../../../instrument/schema.ts';
 import { workshopInstrument } from '../../../instrument/workshop.ts';
-import { lateralStiffness, stoppedLength } from '../../../physics/index.ts';
-import { formatRise, formatTravel } from '../bend/words.ts';
 import { isTabled, marginOf } from '../margin.ts';
 import { triedOf } from '../../trial.ts';
 
@@ -103,42 +102,18 @@ const ofOwnNut: Line = (state) => {
     : undefined;
 };
 
-/** What a capo leaves to sound of the string in hand, where it touches it. */
-function behindCapo(state: State): { readonly capo: number; readonly pull: Pull } | undefined {
-  const { mine } = state;
-  const from = mine.strings[triedOf(state).index]?.from ?? 0;
-  const capo = mine.capo ?? 0;
-  if (capo <= from) return undefined;
-  const pull = held(state);
-  const left = stoppedLength({ scaleLength: pull.speakingLength, fret: capo - from });
-  return { capo, pull: { ...pull, speakingLength: left } };
-}
-
-const bentWithCapo: Line = (state) => {
-  const on = behindCapo(state);
-  if (!on) return undefined;
-  const { capo, pull } = on;
-  const { bend, units } = state;
-  const start = `The capo at fret ${capo} isn’t in these drawings: they bend the whole string.`;
-  const beyond = bend.fret - capo;
-  const pushed = beyond > 0 ? pushedTo(pull, beyond, bend.rise) : undefined;
-  return !pushed || pushed.strain === 'broken'
-    ? { text: start }
-    : {
-        text: `${start} With it on, ${formatRise(bend.rise)} at fret ${bend.fret} takes ${formatTravel(pushed.travel, units)} and ${formatForce(pushed.push, units)}.`,
-      };
-};
-
-const MILLIMETRE = 0.001;
-const pressedWithCapo: Line = (state) => {
-  const on = behindCapo(state);
-  if (!on) return undefined;
-  const { speakingLength, tension } = on.pull;
-  const push = MILLIMETRE * lateralStiffness({ tension, speakingLength, at: speakingLength / 2 });
-  return {
-    text: `The capo at fret ${on.capo} isn’t in these drawings. With it on, ${formatLength(speakingLength, state.units)} of the ${noteOf(state)} string sounds, and a millimetre in the middle takes ${formatForce(push, state.units)}.`,
+/** Where a capo touches the string in hand: what sounds of it, and which of a chapter's drawings leave it out. */
+const withCapo =
+  (whole: string): Line =>
+  (state) => {
+    const { mine, units } = state;
+    const frets = capoOn(mine, triedOf(state).index);
+    if (frets === 0) return undefined;
+    const { speakingLength } = behindCapo(held(state), frets);
+    return {
+      text: `With the capo at fret ${mine.capo}, ${formatLength(speakingLength, units)} of your ${noteOf(state)} string sounds, and you bend only that. ${whole}`,
+    };
   };
-};
 
 const tunedWithCapo: Line = ({ mine: { capo } }) =>
   capo
@@ -161,12 +136,15 @@ const lines: Readonly<Record<string, readonly Line[]>> = {
     ),
   ],
   pitch: [
-    withoutFrets((name) => `${name} has no fret for a capo to press its strings against.`),
+    withoutFrets(
+      (name) =>
+        `${name} has no fret for a capo to press its strings against: its pad ends them, where a fret would be.`,
+    ),
     ofOwnNut,
   ],
   'what-the-hand-feels': [
     unlessStretchKnown('the push and travel of a bend are left out'),
-    pressedWithCapo,
+    withCapo('The drawing of one finger’s place is of the whole string.'),
   ],
   bending: [
     unlessStretchKnown('we can’t say how it bends'),
@@ -174,7 +152,9 @@ const lines: Readonly<Record<string, readonly Line[]>> = {
       (name) => `${name} has no frets. “Fret 12” is where your finger would be with frets.`,
     ),
     ofOwnNut,
-    bentWithCapo,
+    withCapo(
+      'The drawings of several gauges and of the lengths beyond the nut are of the whole string.',
+    ),
   ],
   'stiff-strings': [unlessStiffnessKnown('we can’t place its partials'), plucked],
   'a-scale-for-every-string': [
