@@ -7,8 +7,10 @@ import TwoNecks from '../../../src/figures/choosing/two-necks/TwoNecks.svelte';
 import Bending from '../../../src/figures/feel/bending/Bending.svelte';
 import Monochord from '../../../src/figures/pull/monochord/Monochord.svelte';
 import { breadthOf } from '../../../src/instrument/breadth.ts';
-import { coursesOf } from '../../../src/instrument/courses.ts';
+import { coursesOf, withCourses } from '../../../src/instrument/courses.ts';
+import { forceNumber, formatForce } from '../../../src/instrument/format.ts';
 import { moreInstrument } from '../../../src/instrument/more-instruments.ts';
+import { pullsOf, totalPull } from '../../../src/instrument/pulls.ts';
 import type { Instrument, State } from '../../../src/instrument/schema.ts';
 import { initialState, workshop, workshopInstrument } from '../../../src/instrument/workshop.ts';
 import {
@@ -22,6 +24,7 @@ import {
   parts,
   textOf,
 } from './drawn.ts';
+import { sheetWith, type Mark } from './sheet.ts';
 
 const stateOf = (mine: Instrument): State => ({ ...initialState, mine, trial: { string: 0 } });
 const [mandolin, banjo, violin, box] = ['knot', 'plover', 'phalarope', 'stilt'].map(moreInstrument);
@@ -138,6 +141,55 @@ describe('the monochord', () => {
     const [x] = notes(one);
     const [high = NaN, low = NaN] = [notes(box)[0], notes(box)[2]];
     expect(x).toBeCloseTo((high + low) / 2, 6);
+  });
+
+  test('hangs the strings of a pair close together, and letters each pair once', () => {
+    const sheet = sheetWith(
+      { ...stateOf(mandolin), trial: { string: 0, length: 0.36 } },
+      Monochord,
+    );
+    const middle = ({ left, right }: Mark): number => (left + right) / 2;
+    // Whole strings only: those that are drawn broken lie there unseen.
+    const strings = sheet
+      .of('rect.string')
+      .filter((m) => m.within.some((e) => hasClass(e, 'whole')));
+    expectPairs(strings.map(middle));
+    const weights = sheet.one('path.weight').lines;
+    expect(weights).toHaveLength(8);
+    const sides = weights.map((line) => line.map(([x]) => x));
+    sides.forEach((xs, i) => {
+      // Its outline is as thick as a corner is round.
+      const [left, right] = [Math.min(...xs) - 2, Math.max(...xs) + 2];
+      expect((left + right) / 2).toBeCloseTo(middle(strings[i] ?? sheet.one('path.weight')), 6);
+      expect(right).toBeLessThan(Math.min(...(sides[i - 1] ?? [Infinity])) - 2);
+    });
+    const pulls = pullsOf(mandolin, 0.36 / mandolin.scale.treble);
+    const pairs = [0, 2, 4, 6].map((i) => totalPull(pulls.slice(i, i + 2)));
+    expect(sheet.of('text.note').map((t) => t.text)).toEqual(['E5', 'A4', 'D4', 'G3']);
+    expect(sheet.of('text.pull').map((t) => t.text)).toEqual(
+      pairs.map((newtons) => forceNumber(newtons, 'in-lb')),
+    );
+    sheet.of('text.note').forEach((t, i) => {
+      const [one, other] = strings.slice(2 * i, 2 * i + 2).map(middle);
+      expect(middle(t)).toBeCloseTo(((one ?? NaN) + (other ?? NaN)) / 2, 6);
+    });
+    expect(sheet.summary).toContain(`E 5, both, ${formatForce(pairs[0] ?? NaN, 'in-lb')}`);
+    expect(sheet.summary).toContain('with 8 strings');
+  });
+
+  test('of an octave pair both gauges are lettered, and broken it has no number', () => {
+    const lapwing = workshopInstrument('lapwing');
+    const mine = { ...lapwing, strings: withCourses(lapwing.strings, [2, 2, 2, 2, 2, 2]) };
+    const sheet = sheetWith({ ...stateOf(mine), trial: { string: 0, length: 0.8 } }, Monochord);
+    expect(sheet.of('text.gauge').map((t) => t.text)).toEqual([
+      '10',
+      '14',
+      ...['9', '20\u00a0w', '12', '28\u00a0w', '18', '38\u00a0w', '26\u00a0w', '47\u00a0w'],
+    ]);
+    // The octave string of the third course, not the other one.
+    const [pair] = [pullsOf(mine, 0.8 / mine.scale.treble).slice(4, 6)];
+    expect(pair?.map(({ strain }) => strain)).toEqual(['broken', 'caution']);
+    expect(sheet.of('text.pull')[2]?.text).toBe('breaks');
   });
 
   test('begins a short string where its fret is', () => {

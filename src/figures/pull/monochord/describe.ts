@@ -1,6 +1,7 @@
 /** The monochord in words: its text alternative. */
 import { formatForce, formatLength, spokenNote } from '../../../instrument/format.ts';
-import type { Pull } from '../../../instrument/pulls.ts';
+import { coursesOf } from '../../../instrument/courses.ts';
+import { totalPull, type Pull } from '../../../instrument/pulls.ts';
 import type { Instrument, Units } from '../../../instrument/schema.ts';
 
 export function describe(
@@ -9,9 +10,14 @@ export function describe(
   length: number,
   units: Units,
 ): string {
-  const each = pulls.map(
-    (p) =>
-      `${spokenNote(p.note)} ${p.strain === 'broken' ? 'breaks' : formatForce(p.tension, units)}`,
-  );
+  // A course has one note to tune, and hangs together.
+  const each = coursesOf(mine.strings).map((course) => {
+    const all = course.flatMap((i) => pulls[i] ?? []);
+    const on = all.length > 1 ? `, ${all.length === 2 ? 'both' : `all ${all.length}`},` : '';
+    const pull = all.some((p) => p.strain === 'broken')
+      ? 'breaks'
+      : formatForce(totalPull(all), units);
+    return `${spokenNote(all[0]?.note ?? '')}${on} ${pull}`;
+  });
   return `${mine.name || 'Your instrument'} with ${pulls.length} string${pulls.length === 1 ? '' : 's'} between nut and saddle at ${formatLength(length, units)}. Pull from the highest: ${each.join(', ')}.`;
 }

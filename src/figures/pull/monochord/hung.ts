@@ -1,4 +1,5 @@
 /** Where each string hangs on the monochord's sheet, and how tall the weight is that it carries. */
+import { acrossOf, coursesOf, type Placed } from '../../../instrument/courses.ts';
 import { once } from '../../../instrument/once.ts';
 import { pullsOf } from '../../../instrument/pulls.ts';
 import type { State } from '../../../instrument/schema.ts';
@@ -11,13 +12,38 @@ const TYPICAL = 68;
 /** Where the weights begin. */
 export const top = frame.weights + 14;
 
-/** Place across of a string, counted from 0 at the highest, and how wide its weight may be. */
-export function spotOf(index: number, count: number) {
-  const last = Math.max(1, count - 1);
-  const x = acrossAt(count > 1 ? index / last : 0.5, frame.high, frame.low);
-  const room = (frame.high - frame.low) / last;
-  return { x, width: Math.min(34, room - 5), crowded: room < 30 };
+export interface Spot {
+  /** Across, of the string; and how wide its weight may be */
+  readonly x: number;
+  readonly width: number;
+  /** The strings of its course, by their index: what is lettered once for all of them stands at the first of them, in their middle */
+  readonly course: readonly number[];
+  readonly middle: number;
+  readonly crowded: boolean;
 }
+
+/** Place across of each string, those of a course close together. */
+export const spotsOf = once((strings: readonly Placed[]): readonly Spot[] => {
+  const xs = acrossOf(strings).map((across) => acrossAt(across, frame.high, frame.low));
+  const middles = coursesOf(strings).map((course) => {
+    const [from = 0, to = 0] = [xs[course[0] ?? 0], xs[course.at(-1) ?? 0]];
+    return { course, middle: (from + to) / 2 };
+  });
+  return middles.flatMap(({ course, middle }, c) => {
+    const room = Math.abs(
+      (middles[c === 0 ? 1 : c - 1]?.middle ?? frame.low - frame.high) - middle,
+    );
+    const close = Math.abs((xs[course[0] ?? 0] ?? 0) - (xs[course[1] ?? -1] ?? Infinity));
+    const width = Math.min(34, room - 5, close - 2);
+    return course.map((i) => ({
+      x: xs[i] ?? 0,
+      width,
+      course: i === course[0] ? course : [],
+      middle,
+      crowded: room < 30,
+    }));
+  });
+});
 
 /** A weight's height: `heaviest` is the largest pull of the instrument as it is, both in N. */
 export const tall = (newtons: number, heaviest: number): number =>
