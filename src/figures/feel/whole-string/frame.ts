@@ -1,6 +1,7 @@
 /** The sheet of the whole string: 420 units wide, the longest lengths beyond nut and saddle on it. */
+import type { State } from '../../../instrument/schema.ts';
 import { fretPosition } from '../../../physics/index.ts';
-import { MOST_BEYOND } from './slip.ts';
+import { beyondIn, MOST_BEYOND } from './slip.ts';
 
 const WIDTH = 420;
 // What the ends keep clear of a phone’s edge, so that a finger finds their handles.
@@ -42,3 +43,9 @@ export function frameOf(speaking: number, fret: number, most: number): Frame {
     bars: [bars, bars + 52],
   };
 }
+
+/** Where post and anchor stand in a state. */
+export const endsOf = ({ nut, saddle, perMetre }: Frame) => ({
+  nut: (state: State): number => nut - beyondIn(state).nut * perMetre,
+  saddle: (state: State): number => saddle + beyondIn(state).saddle * perMetre,
+});

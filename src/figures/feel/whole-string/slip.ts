@@ -1,5 +1,8 @@
 /** A bend whose stretch is shared by the lengths beyond nut and saddle, beside the same bend with both ends held. */
+import { once } from '../../../instrument/once.ts';
 import { pushedTo, type Pushed, type Tuned } from '../../../instrument/pushed.ts';
+import type { State } from '../../../instrument/schema.ts';
+import { triedOf } from '../../trial.ts';
 
 export interface Beyond {
   /** m, from the nut to the tuner's post, and whether the string slips over the nut */
@@ -60,3 +63,19 @@ export function slippedTo(
     further: slipping.travel / held.travel - 1,
   };
 }
+
+/** What lies beyond the ends is the drawing's own. */
+export function beyondIn({ trial }: Pick<State, 'trial'>): Beyond {
+  const { drawn } = trial;
+  return {
+    nut: drawn?.['beyond-nut'] ?? proposed.nut,
+    slipsAtNut: drawn?.['held-nut'] !== 1,
+    saddle: drawn?.['beyond-saddle'] ?? proposed.saddle,
+    slipsAtSaddle: drawn?.['held-saddle'] !== 1,
+  };
+}
+
+/** The bend of a state, as `slippedTo` gives it. */
+export const slippedIn = once((state: State) =>
+  slippedTo(triedOf(state).tried, state.bend.fret, state.bend.rise, beyondIn(state)),
+);
