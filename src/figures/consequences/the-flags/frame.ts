@@ -1,4 +1,5 @@
 /** One sheet in two sizes: the neck with a row of flags for each string, and at the end of each row its saddle, enlarged. */
+import { errorAt, type Intoned } from '../../../instrument/intoned.ts';
 import { FARTHEST_SETBACK, fretPosition } from '../../../physics/index.ts';
 import { pitchJustNoticed } from './ear.ts';
 
@@ -78,6 +79,10 @@ export function perCent(row: number, errors: readonly number[]): number {
   const most = Math.max(...errors.map(Math.abs), pitchJustNoticed / 10);
   return Math.min(roomIn(row) / most, (0.44 * row) / pitchJustNoticed);
 }
+
+/** Cents at each fret, from the first, of a string so high over the twelfth with its saddle so far back, m. */
+export const errorsAt = (known: Intoned, height: number, setback = 0): readonly number[] =>
+  Array.from({ length: FRETS }, (_, i) => errorAt(known, { height, setback, fret: i + 1 }).total);
 
 /** All flags of a string as one path: a pole from it, and a pennant at its end; an arrowhead where that leaves its row. */
 export function flagsPath(
