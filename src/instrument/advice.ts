@@ -54,9 +54,12 @@ export function adviceFor(state: State, plan: Plan): Advice {
     },
     {
       what: 'Action',
-      why: 'Set the relief first, then measure this at the twelfth fret.',
+      why: `Set the relief first, then measure this at the ${other.fretless ? 'end of the board' : 'twelfth fret'}.`,
     },
-    { what: 'Intonation', why: INTONATION[other.bridge ?? 'unknown'] },
+    {
+      what: 'Intonation',
+      why: other.fretless ? UNFRETTED : INTONATION[other.bridge ?? 'unknown'],
+    },
     ...bridgeCheck(other, load),
     ...beyondCheck(state, strung),
     {
@@ -144,7 +147,15 @@ const INTONATION = {
     'A different gauge needs its saddle in a different place. Set each string against its octave, fretted as it is played.',
 } as const;
 
-function bridgeCheck({ bridge }: Target, load: number | undefined): readonly Check[] {
+const UNFRETTED =
+  'Without frets your finger or your bar sets each note. Stop two neighbouring strings at the same place, and check that they’re still in tune with each other.';
+
+function bridgeCheck(
+  { bridge: named, bowed }: Pick<Target, 'bridge' | 'bowed'>,
+  load: number | undefined,
+): readonly Check[] {
+  // Under a bow the strings alone hold the bridge (common practice), whether or not somebody has said so.
+  const bridge = named ?? (bowed ? 'standing' : undefined);
   if (bridge === 'sprung')
     return [
       {

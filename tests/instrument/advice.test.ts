@@ -22,6 +22,20 @@ const line = (state: State, what: string) =>
 const tens = '10 13 17 26 36 46';
 
 describe('the checklist', () => {
+  it('asks for nothing at a fret where there are none, and keeps a bowed one’s bridge upright', () => {
+    const without = strung('', { fretless: true });
+    for (const { why } of advice(without).checks) expect(why).not.toMatch(/twelfth|fretted|saddle/);
+    expect(line(without, 'Action')).toMatch(/end of the board/);
+    expect(line(without, 'Intonation')).toMatch(/finger or your bar/);
+    expect(line(strung('', { fretless: true, bridge: 'standing' }), 'Intonation')).not.toMatch(
+      /octave/,
+    );
+    expect(line(without, 'Bridge')).toMatch(/If it floats on springs/);
+    expect(line(strung('', { fretless: true, bowed: true }), 'Bridge')).toMatch(/one at a time/);
+    expect(line(strung(''), 'Action')).toMatch(/twelfth fret/);
+    expect(line(strung(''), 'Intonation')).toMatch(/fretted/);
+  });
+
   it('never compares with another guitar', () => {
     for (const state of [
       strung(''),
