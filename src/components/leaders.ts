@@ -10,6 +10,15 @@ function handleOf(figure: Element, name: string | undefined): Element | undefine
   );
 }
 
+/** Letters that it would run through: they stand clear of it while it is there. */
+function clear(figure: Element, x: number, from: number, to: number): void {
+  for (const each of figure.querySelectorAll('.figure-body :is(text, p)')) {
+    const { left, right, top, bottom } = each.getBoundingClientRect();
+    const crosses = left < x + 2 && right > x - 2 && top < to && bottom > from;
+    each.toggleAttribute('data-crossed', crosses);
+  }
+}
+
 function draw(leader: HTMLElement): void {
   const figure = leader.closest('figure');
   const act = figure?.querySelector('.figure-act');
@@ -28,6 +37,7 @@ function draw(leader: HTMLElement): void {
   leader.style.width = `${Math.abs(x - from.left)}px`;
   leader.style.height = `${y - from.bottom}px`;
   leader.dataset.drawn = '';
+  clear(figure, x, from.bottom, y);
 }
 
 function follow(leader: HTMLElement): void {
@@ -37,6 +47,8 @@ function follow(leader: HTMLElement): void {
     if (!(target instanceof Element && target.closest('[role="slider"]'))) return;
     seen.disconnect();
     leader.remove();
+    for (const each of figure?.querySelectorAll('[data-crossed]') ?? [])
+      each.removeAttribute('data-crossed');
   };
   for (const type of ['pointerdown', 'keydown']) figure?.addEventListener(type, done, true);
   if (figure) seen.observe(figure);

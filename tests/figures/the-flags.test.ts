@@ -75,13 +75,13 @@ test('a sharp flag stands up, a flat one hangs down, one of nothing has no penna
   const [up = '', down = '', none = '', far = ''] = flagsPath(
     phone,
     { y: 100, row: 50 },
-    [6, -6, 0, -30],
+    [6, -4, 0, -30],
     5,
   ).split(' M');
   expect(up).toContain('v-30.0');
-  expect(down).toContain('v30.0');
+  expect(down).toContain('v20.0');
   expect(none).not.toContain('l');
-  expect(far).toMatch(/v27\.0 .*v?.*z$/);
+  expect(far).toMatch(/v17\.0 .*v?.*z$/);
 });
 
 test('small lengths are said in the reader’s unit and read back', () => {

@@ -72,7 +72,7 @@ export const heightOf = (plan: Plan, count: number): number =>
 
 /** How far a flag may stand up, and hang down, from its string. */
 const roomIn = (row: number): number => 0.92 * row;
-const roomBelow = (row: number): number => 0.7 * row;
+const roomBelow = (row: number): number => 0.5 * row;
 
 /** Units of drawing for a cent: the largest of these errors stands in its row, and the ear's bands of two strings keep apart. */
 export function perCent(row: number, errors: readonly number[]): number {

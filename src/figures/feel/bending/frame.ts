@@ -31,7 +31,7 @@ export const phone: Plan = {
   right: 288,
   across: 3300,
   top: 44,
-  weight: { x: 326, width: 40, tallest: 128 },
+  weight: { x: 328, width: 40, tallest: 128 },
   columns: [234, 292],
   letters: 13,
   size: 12.5,
