@@ -22,7 +22,7 @@ import { bendOn, necks } from '../../src/figures/pull/same-bend/same-bend.ts';
 import { FLAT, leftAfter, roundsNeeded } from '../../src/figures/consequences/rounds/rounds.ts';
 import { weighed } from '../../src/figures/pull/the-section/make.ts';
 import { halfOf, pullShare, thickAt, walkOf } from '../../src/figures/choosing/walk-roads/walk.ts';
-import { tipOf, unwound } from '../../src/figures/pull/unwind/unwind.ts';
+import { bothHeard, tipOf, unwound } from '../../src/figures/pull/unwind/unwind.ts';
 import { pullsOf } from '../../src/instrument/pulls.ts';
 import { woundInHand } from '../../src/instrument/wound-in-hand.ts';
 import { initialState, workshopInstrument } from '../../src/instrument/workshop.ts';
@@ -114,6 +114,15 @@ describe.each(['redshank', 'godwit', 'turnstone'])('a wrap unwound, %s', (id) =>
     expect(tipOf(made.solid).y).toBeLessThan(y / 3);
     // Small bends: the tip of a clamped wire goes down by P L³/(3 E I).
     expect(tipOf(made.solid).y).toBeCloseTo(2.4 / made.ratio / 3, 2);
+  });
+  test('and to be plucked: as heavy, pulled as hard, and as much stiffer as the wire bends less', () => {
+    const { wound, solid } = bothHeard(pull)!;
+    expect({ ...solid.tone, bendingStiffness: 0 }).toEqual({ ...wound.tone, bendingStiffness: 0 });
+    expect(solid.tone.bendingStiffness / wound.tone.bendingStiffness).toBeCloseTo(made.ratio, 1);
+    // f_n = n f0 sqrt(1 + B n²), and B goes with the stiffness.
+    const squared = (cents: number): number => 2 ** (cents / 600) - 1;
+    expect(squared(solid.tenth) / squared(wound.tenth)).toBeCloseTo(made.ratio, 1);
+    expect(bothHeard({ ...pull, strain: 'broken' })).toBeUndefined();
   });
 });
 

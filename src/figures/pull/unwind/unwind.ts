@@ -8,6 +8,8 @@ import {
   type PlainString,
 } from '../../../physics/index.ts';
 import { elastica, type Bent } from '../../kit/stiff/elastica.ts';
+import { bareStiffness, driftOf, ownStiffness, type Stiffness } from '../../kit/stiff/stiff.ts';
+import type { Tone } from '../../kit/tone.ts';
 
 /** kg: a small nut */
 export const WEIGHT = 0.01;
@@ -48,6 +50,32 @@ export function unwound({ construction, linearDensity: whole }: WoundPull): Unwo
     solidGauge: thousandths(solid.diameter),
     ratio,
   };
+}
+export interface Heard {
+  readonly tone: Tone;
+  /** Cents by which its tenth partial is too high */
+  readonly tenth: number;
+}
+/** The partial by which the two are told apart */
+const TENTH = 10;
+
+/** Both stretched on the instrument to its note: equal weights pull equally hard there, and sound as stiff as they are. Undefined where one would not ring. */
+export function bothHeard(
+  pull: WoundPull,
+): { readonly wound: Heard; readonly solid: Heard } | undefined {
+  const [own, bare] = [ownStiffness(pull), bareStiffness(pull)];
+  if (!own || !bare || pull.strain === 'broken') return undefined;
+  const { speakingLength, tension, linearDensity: heavy } = pull;
+  const of = (stiffness: Stiffness): Heard => ({
+    tone: {
+      speakingLength,
+      tension,
+      linearDensity: heavy,
+      bendingStiffness: stiffness.bending,
+    },
+    tenth: driftOf(stiffness, TENTH),
+  });
+  return { wound: of(own), solid: of(bare) };
 }
 export const tipOf = ({ points }: Bent): { readonly x: number; readonly y: number } =>
   points.at(-1) ?? { x: 1, y: 0 };
