@@ -13,6 +13,7 @@ import {
   equalPull,
   exactView,
   scaled,
+  soundsAt,
   stopsFor,
   viewWith,
 } from '../../src/figures/feel/three-rulers/feel.ts';
@@ -180,6 +181,17 @@ test('the last line of the derivation follows from the numbers that stand in it'
     Number(liveText(`hand.eq.${key}`, 'what-the-hand-feels')),
   ) as [number, number, number];
   expect((4 * pull) / length).toBeCloseTo(stiffness, 3);
+});
+
+test('both strings sound the same note when they are plucked, from the same pull, each from what is left of it', () => {
+  const view = exactView(withTreble(initialState, 'other', fromInches(27)));
+  const [first, second] = [soundsAt(view.own, view.frets[0]), soundsAt(view.there, view.frets[1])];
+  expect(second.frequency).toBeCloseTo(first.frequency, 9);
+  expect(second.tension).toBeCloseTo(first.tension, 9);
+  // At the twelfth fret half of the string is left, an octave up.
+  expect(first.frequency / view.own.frequency).toBeCloseTo(2, 9);
+  expect(first.speakingLength).toBeCloseTo(fromInches(25.5) / 2, 9);
+  expect(second.speakingLength).toBeCloseTo(fromInches(27) / 2, 9);
 });
 
 it('makes a nylon string pull exactly alike on another length, where it thins by another share', () => {

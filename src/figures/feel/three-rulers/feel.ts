@@ -101,6 +101,17 @@ export function heldTo(held: Held, fret: number, rise: number): Pushed | undefin
   return courseTo(pulled(held), beside, beyond(fret, held), rise);
 }
 
+/** What sounds of a string between a finger and the saddle, before it is bent. */
+export function soundsAt(held: Held, fret: number): Place & { readonly tension: number } {
+  const { speakingLength, frequency } = held;
+  const stopped = 2 ** (beyond(fret, held) / 12);
+  return {
+    speakingLength: speakingLength / stopped,
+    frequency: frequency * stopped,
+    tension: pullAtPitch(held),
+  };
+}
+
 /** The rise that this travel (m) gives the string itself. */
 export const heldBy = (held: Held, fret: number, travel: number): Pushed | undefined =>
   pushedBy(pulled(held), beyond(fret, held), travel);
