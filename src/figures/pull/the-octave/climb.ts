@@ -35,27 +35,38 @@ export interface Climb {
 const clamp = (value: number, min: number, max: number): number =>
   Math.min(max, Math.max(min, value));
 
+type Standing = Pick<Climb, 'rest' | 'limit'>;
+let last:
+  ({ readonly of: Pull; readonly a4: number; readonly note: string } & Standing) | undefined;
+
+/** What stays as it is while the stair is climbed, and takes longest: the string at its own note, and its limit. */
+function standing(tried: Pull, note: string, a4: number): Standing {
+  if (
+    last?.of.gauge === tried.gauge &&
+    last.of.speakingLength === tried.speakingLength &&
+    last.note === note &&
+    last.a4 === a4
+  )
+    return last;
+  const rest = pullOf({ ...tried, note, a4 });
+  const { construction, speakingLength } = rest;
+  const highest = highestFrequency({ construction, speakingLength, share: 1 });
+  const semitones = (hertz: number): number => PER_OCTAVE * Math.log2(hertz / rest.frequency);
+  const limit = highest && { low: semitones(highest.low), high: semitones(highest.high) };
+  last = { of: tried, a4, note, rest, limit };
+  return last;
+}
+
 export const climbOf = once((state: State): Climb => {
   const { own: mine, tried } = triedOf(state);
+  const { a4 } = state.mine;
   const own = noteNumber(mine.note);
   const min = Math.max(limits.note.min, own - BELOW);
   const max = Math.min(limits.note.max, own + ABOVE);
   const value = clamp(noteNumber(tried.note), min, max);
-  const at = (note: string): Pull => pullOf({ ...tried, note, a4: state.mine.a4 });
-  const rest = at(mine.note);
-  const name = value === noteNumber(tried.note) ? tried.note : noteName(value);
-  const { construction, speakingLength } = rest;
-  const highest = highestFrequency({ construction, speakingLength, share: 1 });
-  const semitones = (hertz: number): number => PER_OCTAVE * Math.log2(hertz / rest.frequency);
-  return {
-    own,
-    value,
-    min,
-    max,
-    rest,
-    tuned: at(name),
-    limit: highest && { low: semitones(highest.low), high: semitones(highest.high) },
-  };
+  const note = value === noteNumber(tried.note) ? tried.note : noteName(value);
+  const { rest, limit } = standing(tried, mine.note, a4);
+  return { own, value, min, max, rest, tuned: pullOf({ ...tried, note, a4 }), limit };
 });
 
 /** The state with the chosen string tuned to a note number; its own note leaves nothing tried. */
