@@ -79,19 +79,20 @@ try {
     },
   ]);
   browsers.catch(() => undefined);
-  // Each of these keeps one processor busy.
+  // Each of these keeps one processor busy, and one lane takes as long as the other.
   await all(
     lane(
       ['formatting', () => tool('prettier', ['--check', '--log-level=warn', '.'])],
+      ['types of pages and modules', () => tool('astro', ['check'])],
+    ),
+    lane(
+      ['lint', () => tool('eslint', ['-c', '.tools/eslint.config.js', '.'])],
       [
         'types of components',
         () =>
           tool('svelte-check', ['--tsconfig', '.tools/tsconfig.svelte.json', '--output', 'human']),
       ],
-      ['types of pages and modules', () => tool('astro', ['check'])],
     ),
-    // Takes as long as all of these.
-    lane(['lint', () => tool('eslint', ['-c', '.tools/eslint.config.js', '.'])]),
   );
   await step('unit tests', () => vitest('unit*'));
   console.warn(
