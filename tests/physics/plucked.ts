@@ -95,10 +95,7 @@ export function sound(pluck: Plucked, seed = 1): { samples: Float64Array; sample
   const { sampleRate, seconds, noise } = { ...usual, ...pluck };
   const random = generator(seed);
   const gauss = normal(random);
-  const samples = Float64Array.from(
-    { length: Math.round(seconds * sampleRate) },
-    () => noise * gauss(),
-  );
+  const samples = new Float64Array(Math.round(seconds * sampleRate)).map(() => noise * gauss());
   for (const { voices } of voicesOf(pluck))
     for (const { amplitude, decay, frequency } of voices) {
       const phase = 2 * Math.PI * random();
@@ -129,18 +126,20 @@ function boundOf({ voices }: Voices, pluck: Plucked): number {
   // Columns by amplitude and by ln z of each voice, as complex numbers; a real matrix of twice the size stands for them.
   const columns = voices.flatMap(({ amplitude, decay, frequency }) => {
     const beat = 2 * Math.PI * (frequency - first.frequency);
-    const at = (i: number) => (i * STRIDE) / sampleRate;
-    const size = (i: number) => (amplitude / 2) * Math.exp(-decay * at(i));
-    return [0, 1].map((power) => ({
-      re: Float64Array.from(
-        { length: count },
-        (_, i) => size(i) * at(i) ** power * Math.cos(beat * at(i)),
-      ),
-      im: Float64Array.from(
-        { length: count },
-        (_, i) => size(i) * at(i) ** power * Math.sin(beat * at(i)),
-      ),
+    const columnsOfVoice = [0, 1].map(() => ({
+      re: new Float64Array(count),
+      im: new Float64Array(count),
     }));
+    for (let t = 0; t < count; t += 1) {
+      const at = (t * STRIDE) / sampleRate;
+      const size = (amplitude / 2) * Math.exp(-decay * at);
+      const [re, im] = [size * Math.cos(beat * at), size * Math.sin(beat * at)];
+      columnsOfVoice.forEach((column, power) => {
+        column.re[t] = re * at ** power;
+        column.im[t] = im * at ** power;
+      });
+    }
+    return columnsOfVoice;
   });
   const k = columns.length;
   const normal = Matrix.zeros(2 * k, 2 * k);
@@ -148,7 +147,10 @@ function boundOf({ voices }: Voices, pluck: Plucked): number {
     columns.forEach((b, j) => {
       let [re, im] = [0, 0];
       for (let t = 0; t < count; t += 1) {
-        const [ar, ai, br, bi] = [a.re[t] ?? 0, a.im[t] ?? 0, b.re[t] ?? 0, b.im[t] ?? 0];
+        const ar = a.re[t] ?? 0;
+        const ai = a.im[t] ?? 0;
+        const br = b.re[t] ?? 0;
+        const bi = b.im[t] ?? 0;
         re += ar * br + ai * bi;
         im += ar * bi - ai * br;
       }
