@@ -5,7 +5,7 @@ import { afterAll, beforeAll, expect, inject, test } from 'vitest';
 
 import { encode } from '../../src/instrument/link.ts';
 import { initialState, workshopInstrument } from '../../src/instrument/workshop.ts';
-import { desktop, launch, open, phone } from './kit.ts';
+import { desktop, launch, open, openShelf, phone, touch } from './kit.ts';
 import { type } from './one-figure.ts';
 
 let browser: Browser;
@@ -22,8 +22,6 @@ const entries = (page: Page) => page.locator('main li[aria-label]');
 const names = (page: Page) =>
   entries(page).evaluateAll((all) => all.map((each) => each.getAttribute('aria-label')));
 
-const opened = (page: Page) => page.getByRole('button', { name: 'Open the book' }).click();
-
 /** A reader who has kept these, each from a link, on the page of the book. */
 async function kept(all: readonly string[], view = desktop) {
   const visit = await open(browser, `${inject('origin')}bench/`, { viewport: view });
@@ -37,10 +35,23 @@ async function kept(all: readonly string[], view = desktop) {
     await page.waitForTimeout(600);
   }
   await page.goto(`${inject('origin')}book/`);
-  await opened(page);
+  await openShelf(page, 'book');
   await expect.poll(() => entries(page).count()).toBe(all.length);
   return visit;
 }
+
+test('the book stands open where something was kept, and waits for a press where nothing was', async () => {
+  const { page, close } = await kept(['Knot']);
+  await page.reload();
+  await touch(page);
+  expect(await names(page)).toEqual(['Knot']);
+  const way = page.getByRole('button', { name: 'Open the book' });
+  expect(await way.isVisible()).toBe(false);
+  await close();
+  const other = await open(browser, `${inject('origin')}book/`);
+  expect(await other.page.getByRole('button', { name: 'Open the book' }).isVisible()).toBe(true);
+  await other.close();
+});
 
 test('what was kept is found, renamed, noted, duplicated, and deleted with a way back', async () => {
   const { page, close } = await kept(['Knot', 'Ruff']);
@@ -63,7 +74,7 @@ test('what was kept is found, renamed, noted, duplicated, and deleted with a way
   await expect.poll(() => entries(page).count()).toBe(3);
 
   await page.reload();
-  await opened(page);
+  await openShelf(page, 'book');
   await expect.poll(() => entries(page).count()).toBe(3);
   const again = page.getByRole('listitem', { name: 'Red knot', exact: true });
   expect(await again.getByLabel('Owner’s reference').inputValue()).toBe('Ticket 12');
@@ -89,7 +100,7 @@ test('its file brings all of it to an empty device, and a foreign file is refuse
   await close();
 
   const other = await open(browser, `${inject('origin')}book/`, { viewport: phone });
-  await opened(other.page);
+  await openShelf(other.page, 'book');
   const file = (name: string, content: string) => ({
     name,
     mimeType: 'application/json',

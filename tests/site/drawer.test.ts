@@ -5,7 +5,7 @@ import { afterAll, beforeAll, expect, inject, test } from 'vitest';
 
 import { encode } from '../../src/instrument/link.ts';
 import { asTarget, initialState, workshopInstrument } from '../../src/instrument/workshop.ts';
-import { comeTo, desktop, launch, open, phone } from './kit.ts';
+import { comeTo, desktop, launch, open, openShelf, phone } from './kit.ts';
 import { type } from './one-figure.ts';
 
 let browser: Browser;
@@ -14,7 +14,6 @@ beforeAll(async () => {
 });
 afterAll(() => browser.close());
 
-const opened = (page: Page) => page.getByRole('button', { name: 'Open the drawer' }).click();
 const slots = (page: Page) => page.locator('.tray .string');
 
 /** 500 rows of which twelve can't be strings. */
@@ -26,7 +25,7 @@ const table = `kind;gauge (thou);unit weight (g/m);label;in stock\n${rows.join('
 
 test('500 rows come in but for the twelve that are named, are found by typing, and come out as they went in', async () => {
   const { page, close } = await open(browser, `${inject('origin')}drawer/`, { viewport: phone });
-  await opened(page);
+  await openShelf(page, 'drawer');
   await page.getByRole('button', { name: 'A whole table' }).click();
   await page.getByLabel('The table').fill(table);
   await expect.poll(() => page.getByText(/to take/).innerText()).toMatch(/488 strings.*12 rows/);
@@ -50,7 +49,7 @@ test('500 rows come in but for the twelve that are named, are found by typing, a
 
 test('a string is added, changed, put away and back by keys, and the bench picks from what is in stock', async () => {
   const { page, close } = await open(browser, `${inject('origin')}drawer/`, { viewport: desktop });
-  await opened(page);
+  await openShelf(page, 'drawer');
   const add = async (gauge: string, weight = ''): Promise<void> => {
     await page.getByRole('button', { name: 'Add a string' }).press('Enter');
     const packet = page.getByRole('region', { name: 'A new string' });
@@ -105,7 +104,7 @@ test('a weight that is typed at the bench reaches the picks, and one press puts 
   await page.getByRole('button', { name: /Add this string: 26 wound, 3\.31/ }).click();
   await expect.poll(() => page.getByText('26 wound is in your drawer').count()).toBe(1);
   await page.goto(`${inject('origin')}drawer/`);
-  await opened(page);
+  await openShelf(page, 'drawer');
   await expect.poll(() => slots(page).count()).toBe(1);
   await close();
 });

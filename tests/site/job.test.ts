@@ -3,7 +3,7 @@ import { readFileSync } from 'node:fs';
 import type { Browser, Page } from 'playwright-core';
 import { afterAll, beforeAll, expect, inject, test } from 'vitest';
 
-import { desktop, launch, open, phone, scrollThrough } from './kit.ts';
+import { desktop, launch, open, openShelf, phone, scrollThrough } from './kit.ts';
 import { type } from './one-figure.ts';
 import { packed, printed } from './pdf.ts';
 
@@ -21,7 +21,6 @@ const pick = (page: Page, string: number) =>
     .locator('tbody tr')
     .nth(string - 1)
     .locator('.pick strong');
-const openBook = (page: Page) => page.getByRole('button', { name: 'Open the book' }).click();
 
 /** What lies in the book's database. */
 const shelved = (page: Page): Promise<string> =>
@@ -110,7 +109,7 @@ test('a job is kept as it is typed, is there after a reload, goes on a second pa
     expect(pages[1]).toContain(packed(words));
 
   await page.goto(`${inject('origin')}book/`);
-  await openBook(page);
+  await openShelf(page, 'book');
   const entry = page.getByRole('listitem', { name: 'Whimbrel, like Redshank', exact: true });
   await page.getByLabel('Find').fill('777 whim');
   expect(await entry.innerText()).toContain('9.5');
@@ -118,7 +117,7 @@ test('a job is kept as it is typed, is there after a reload, goes on a second pa
   await expect.poll(() => page.locator('.board > li').count()).toBe(2);
   await page.getByRole('button', { name: 'Delete Whimbrel, like Redshank', exact: true }).click();
   await page.reload();
-  await openBook(page);
+  await openShelf(page, 'book');
   await page.locator('summary', { hasText: 'Deleted' }).click();
   await page.getByRole('button', { name: 'Put back Whimbrel, like Redshank', exact: true }).click();
   await page.getByRole('link', { name: 'Open Whimbrel, like Redshank on the bench' }).click();
@@ -154,13 +153,13 @@ test('a job’s link shows it on another device without the owner’s reference,
 
   // The file of that device brings it to an empty one.
   await other.page.goto(`${inject('origin')}book/`);
-  await openBook(other.page);
+  await openShelf(other.page, 'book');
   const coming = other.page.waitForEvent('download');
   await other.page.getByRole('button', { name: 'Save the book as a file' }).click();
   const text = readFileSync(await (await coming).path());
   await other.close();
   const third = await open(browser, `${inject('origin')}book/`, { viewport: phone });
-  await openBook(third.page);
+  await openShelf(third.page, 'book');
   const file = { name: 'book.json', mimeType: 'application/json', buffer: text };
   await third.page.locator('input[type="file"]').first().setInputFiles(file);
   await third.page.getByRole('button', { name: 'Take it in' }).click();

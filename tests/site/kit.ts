@@ -144,7 +144,15 @@ export async function touch(page: Page): Promise<void> {
   await quiet(page);
 }
 
-/** The same, and turns to each of the islands that wait for it. */
+/** Opens the page of the book or the drawer: by its button where the device has kept nothing yet, or none of it at once. */
+export async function openShelf(page: Page, name: 'book' | 'drawer'): Promise<void> {
+  await touch(page);
+  // It may open by itself meanwhile: a press on what has gone does nothing.
+  await page.locator('.shelf > button').evaluate((way: HTMLButtonElement) => way.click());
+  await page.getByRole('button', { name: `Open the ${name}` }).waitFor({ state: 'hidden' });
+}
+
+/** Shows that somebody is there, and turns to each of the islands that wait for it. */
 export async function wake(page: Page): Promise<void> {
   await touch(page);
   await page.evaluate(turnToAll);

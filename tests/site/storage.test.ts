@@ -4,7 +4,7 @@ import type { Page } from 'playwright-core';
 import { describe, expect, inject, test } from 'vitest';
 
 import { browser } from './browser.ts';
-import { desktop, open, pressKey, scrollThrough, sliderValue } from './kit.ts';
+import { desktop, open, openShelf, pressKey, scrollThrough, sliderValue } from './kit.ts';
 import { type } from './one-figure.ts';
 
 // Each runs in the page before its own scripts.
@@ -149,7 +149,7 @@ test.each([
     expect(await note.inputValue()).toBe('Buzzes at the ninth. Dry.');
 
     await page.goto(`${inject('origin')}drawer/`);
-    await page.getByRole('button', { name: 'Open the drawer' }).click();
+    await openShelf(page, 'drawer');
     await page.getByRole('button', { name: 'Add a string' }).click();
     const packet = page.getByRole('region', { name: 'A new string' });
     await type(packet.getByLabel('Gauge'), '21');
@@ -167,7 +167,7 @@ test.each([
     // What a full one refused goes from page to page, and what can't be read stays in the file.
     if (kind !== 'blocked') {
       await page.goto(`${inject('origin')}book/`);
-      await page.getByRole('button', { name: 'Open the book' }).click();
+      await openShelf(page, 'book');
       await expect.poll(() => page.locator('.board > li').count()).toBe(1);
       const file = await fileOf(page);
       expect(file).toContain('Buzzes at the ninth. Dry.');

@@ -2,7 +2,8 @@
 import { Book } from './book.ts';
 import { forget, recall, remember } from '../storage.ts';
 import { wrongWith } from './schema.ts';
-import { DATABASE, databaseShelf, type Change } from './shelf.ts';
+import { DATABASE } from './database.ts';
+import { databaseShelf, type Change } from './shelf.ts';
 
 let book: Promise<Book> | undefined;
 

@@ -1,6 +1,7 @@
 /** Where the records lie: in the browser's database, or, where that is blocked, nowhere but in this page's memory. */
 import { openDB, type IDBPDatabase } from 'idb';
 
+import { DATABASE } from './database.ts';
 import { merge } from './merge.ts';
 import type { BookRecord } from './schema.ts';
 
@@ -18,7 +19,6 @@ export interface Shelf {
 }
 
 const STORE = 'records';
-export const DATABASE = 'speaking-length.book';
 
 export const newId = (): string => {
   // Not on a page without https.
