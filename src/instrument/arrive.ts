@@ -68,7 +68,8 @@ function takeLink(held: Page, isFirst: boolean): void {
   }
   const { state, notes } = decode(text, held.settled);
   const arrived = state && arrive(held, asHere(held, state), isFirst, jobTail(text));
-  if ((arrived || !state) && notes.length > 0) held.notice = notes.join(' ');
+  // One that changes nothing has been told of before, unless it opened the page.
+  if ((arrived || isFirst || !state) && notes.length > 0) held.notice = notes.join(' ');
 }
 
 /** A link never changes the reader's units or hand; an entry of the history that showed the reader's own shows it as it is now. */
