@@ -88,16 +88,34 @@ test('a string is weighed, kept as it is typed, taken out, put back, and still t
   await close();
 });
 
+/** A column of each lab's sheet for paper */
+const sheets = {
+  listen: 'B in millionths',
+  weigh: 'mass in g',
+  hang: 'weight in kg',
+  'push-aside': 'how far it gives',
+  hand: 'harder or softer',
+  'in-tune': 'pitch in Hz',
+  class: 'Who',
+};
+
+test('no print of a lab ends with a page that holds next to nothing: its sheet and the site’s foot share the last one', async () => {
+  const { page, close } = await open(browser, `${inject('origin')}labs/`, { viewport: phone });
+  for (const [lab, column] of Object.entries(sheets)) {
+    await page.goto(`${inject('origin')}labs/${lab}/`);
+    await page.emulateMedia({ media: 'print' });
+    const foot = packed(await page.locator('footer').innerText());
+    await page.emulateMedia({ media: null });
+    for (const format of ['A4', 'Letter'] as const) {
+      const last = (await printed(page, format)).pages.at(-1);
+      expect(last, `${lab} on ${format}`).toContain(packed(column));
+      expect(last, `${lab} on ${format}`).toContain(foot.slice(-10));
+    }
+  }
+  await close();
+});
+
 test('each sheet for paper takes one page of A4 and one of Letter, and holds nothing else of its lab', async () => {
-  const sheets = {
-    listen: 'B in millionths',
-    weigh: 'mass in g',
-    hang: 'weight in kg',
-    'push-aside': 'how far it gives',
-    hand: 'harder or softer',
-    'in-tune': 'pitch in Hz',
-    class: 'Who',
-  };
   const { page, close } = await open(browser, `${inject('origin')}labs/`, { viewport: phone });
   for (const [lab, column] of Object.entries(sheets)) {
     await page.goto(`${inject('origin')}labs/${lab}/`);
