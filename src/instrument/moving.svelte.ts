@@ -13,12 +13,17 @@ class Moving {
   any = $state.raw(false);
   /** The figure whose handle has moved last */
   by: object | undefined = $state.raw();
-  /** Counts the beats. Read it to follow them. */
+  /** Counts the beats. Read it to follow those that a figure has not lettered by itself. */
   beat = $state.raw(0);
+  /** Counts all of them, past all that reacts */
+  count = 0;
   /** Counts those that what lies outside the figure in hand follows. */
   far = $state.raw(0);
-  /** Hands on what was painted ahead of the state (figures/kit/follower.svelte.ts): before each beat, and at the end. */
-  beforeBeat: ((isFar: boolean) => void) | undefined;
+  /**
+   * Hands on what was painted ahead of the state (figures/kit/follower.svelte.ts): before each beat, and at the end. Says whether
+   * something is left to react.
+   */
+  beforeBeat: ((isFar: boolean) => boolean) | undefined;
   /** While a drag that was given up is put back: what is settled then is what was there before it */
   givenUp = false;
   #hands = 0;
@@ -51,8 +56,8 @@ class Moving {
     this.#timer = undefined;
     this.#last = performance.now();
     this.#near = isFar ? 0 : this.#near + 1;
-    this.beforeBeat?.(isFar);
-    this.beat += 1;
+    this.count += 1;
+    if (this.beforeBeat?.(isFar) ?? true) this.beat += 1;
     if (isFar) this.far += 1;
     else this.#wait(BEAT);
   }

@@ -49,6 +49,7 @@ const attributes = (): Map<Element, Map<string, string>> =>
 /** All of the page is told of a step. */
 function beat(): void {
   moving.beforeBeat?.(true);
+  moving.count += 1;
   moving.beat += 1;
   moving.far += 1;
   flushSync();

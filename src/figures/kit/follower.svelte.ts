@@ -43,8 +43,14 @@ function catchUp(): void {
 }
 /** Between the beats that reach all of the page a figure that letters itself need not pass through what reacts. */
 moving.beforeBeat = (isFar) => {
-  if (isFar || !ahead?.by.isLettered || ahead.from !== shown()) catchUp();
-  else ahead.by.letter(ahead.to);
+  // A hand that has moved nothing that is painted since the last beat has nothing to tell.
+  if (!isFar && !ahead && moving.by instanceof Follower && moving.by.isPainted) return false;
+  if (isFar || !ahead?.by.isLettered || ahead.from !== shown()) {
+    catchUp();
+    return true;
+  }
+  ahead.by.letter(ahead.to);
+  return false;
 };
 
 type Paint = (state: State) => void;
@@ -63,7 +69,7 @@ export class Follower {
     if (!moving.any || !moving.by) return store.state;
     if (moving.by !== this) return store.told;
     // What is painted need not be worked out again at the beat: it is as it was painted, and reacts when the hand lets go.
-    return this.#painters.size > 0 ? latest() : store.state;
+    return this.isPainted ? latest() : store.state;
   }
 
   get settled(): State {
@@ -82,6 +88,10 @@ export class Follower {
     return this.#seen ? store.told : store.settled;
   }
 
+  get isPainted(): boolean {
+    return this.#painters.size > 0;
+  }
+
   /** Whether it tells of its own drag by itself, with `tells`. */
   get isLettered(): boolean {
     return this.#tellers.size > 0;
@@ -89,7 +99,7 @@ export class Follower {
 
   set(next: State): void {
     moving.by = this;
-    if (moving.any && this.#painters.size > 0) {
+    if (moving.any && this.isPainted) {
       ahead = { from: shown(), to: next, by: this };
       this.paint(next);
     } else {

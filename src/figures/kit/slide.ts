@@ -87,7 +87,7 @@ export function slide(get: () => Slide): Attachment<HTMLElement> {
   return grip({
     begin: (press, element) => {
       let now = get();
-      let { beat } = moving;
+      let beat = moving.count;
       const { value: before, axis, pixelsPerUnit } = now;
       const at = (event: PointerEvent): number => (axis === 'x' ? event.clientX : event.clientY);
       const from = at(press);
@@ -97,8 +97,8 @@ export function slide(get: () => Slide): Attachment<HTMLElement> {
       return {
         move: (event) => {
           if (scale === 0) return;
-          if (!now.isPainted || beat !== moving.beat) now = get();
-          beat = moving.beat;
+          if (!now.isPainted || beat !== moving.count) now = get();
+          beat = moving.count;
           const asked = before + (at(event) - from) / scale;
           const value = now.stops
             ? nearestStop(asked, now.stops)
