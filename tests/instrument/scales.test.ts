@@ -1,6 +1,7 @@
 import { describe, expect, it, test } from 'vitest';
 
 import { nearestScale, usualScales } from '../../src/instrument/scales.ts';
+import { moreInstrument, moreInstruments } from '../../src/instrument/more-instruments.ts';
 import { limits } from '../../src/instrument/limits.ts';
 import { workshop } from '../../src/instrument/workshop.ts';
 import { fromInches, fromMillimetres } from '../../src/physics/index.ts';
@@ -24,6 +25,15 @@ describe('usualScales', () => {
     }
   });
 });
+
+test.each(moreInstruments.map(({ id }) => id))(
+  'hold the scale length of %s, to a millimetre',
+  (id) => {
+    const { treble, bass } = moreInstrument(id).scale;
+    for (const side of [treble, bass])
+      expect(Math.abs(nearestScale(side).length - side)).toBeLessThan(1e-3);
+  },
+);
 
 test('nearestScale takes the nearer of two neighbours', () => {
   expect(nearestScale(fromInches(24.9)).length).toBeCloseTo(fromInches(25), 9);
