@@ -5,6 +5,8 @@ import { describe, expect, test } from 'vitest';
 import DrawTheBoard from '../../../src/figures/choosing/draw-the-board/DrawTheBoard.svelte';
 import TwoNecks from '../../../src/figures/choosing/two-necks/TwoNecks.svelte';
 import Bending from '../../../src/figures/feel/bending/Bending.svelte';
+import PressingDown from '../../../src/figures/consequences/pressing-down/PressingDown.svelte';
+import TheFlags from '../../../src/figures/consequences/the-flags/TheFlags.svelte';
 import Monochord from '../../../src/figures/pull/monochord/Monochord.svelte';
 import { breadthOf } from '../../../src/instrument/breadth.ts';
 import { coursesOf, withCourses } from '../../../src/instrument/courses.ts';
@@ -24,7 +26,7 @@ import {
   parts,
   textOf,
 } from './drawn.ts';
-import { sheetWith, type Mark } from './sheet.ts';
+import { sheetsOf, sheetWith, type Mark } from './sheet.ts';
 
 const stateOf = (mine: Instrument): State => ({ ...initialState, mine, trial: { string: 0 } });
 const [mandolin, banjo, violin, box] = ['knot', 'plover', 'phalarope', 'stilt'].map(moreInstrument);
@@ -114,7 +116,36 @@ describe('the bend', () => {
   });
 });
 
+test.each([
+  ['the flags', TheFlags],
+  ['what pressing down does', PressingDown],
+] as const)('%s says that its frets are drawn where there are none', (_, figure) => {
+  expect(drawnWith(stateOf(violin), figure).html).toContain('Phalarope has no frets.');
+  expect(drawnWith(stateOf(banjo), figure).html).not.toContain('has no frets');
+});
+
 describe('the board', () => {
+  test.each(['stint', 'stilt', 'ruff'])(
+    'letters the weights of %s so that neighbours keep apart',
+    (id) => {
+      const upright = sheetsOf(drawnWith(stateOf(moreInstrument(id)), DrawTheBoard)).find(
+        ({ width, height }) => height > width,
+      );
+      const numbers =
+        upright
+          ?.of('text[board-weights]')
+          .filter((t) => /^\d+\.\d+$/.test(t.text) && t.bottom > 560) ?? [];
+      expect(numbers).toHaveLength(moreInstrument(id).strings.length);
+      // Three digits and a point are some 28 units wide.
+      for (const one of numbers)
+        for (const other of numbers)
+          if (one !== other)
+            expect(Math.abs(one.left - other.left) > 30 || Math.abs(one.top - other.top) > 12).toBe(
+              true,
+            );
+    },
+  );
+
   test('is drawn without frets for an instrument that has none', () => {
     expect(parts(drawnWith(stateOf(violin), DrawTheBoard).root, 'board-frets')).toHaveLength(0);
     expect(parts(drawnWith(stateOf(banjo), DrawTheBoard).root, 'board-frets')).not.toHaveLength(0);
