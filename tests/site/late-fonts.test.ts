@@ -70,7 +70,7 @@ test.each([
       const { sum, what } = await page.evaluate(() => window.shifts);
       const where = `/${path} at ${viewport.width} px`;
       await notice.getByRole('button', { name: 'Dismiss' }).click();
-      await expect.poll(() => notice.isVisible(), where).toBe(false);
+      await expect.poll(() => notice.isVisible(), { message: where }).toBe(false);
       await close();
       return { where, sum, what, ends: box && box.y + box.height, room: viewport.height };
     }),
