@@ -49,6 +49,8 @@ export default defineConfig({
           environment: './tests/environment.ts',
           maxWorkers: availableParallelism(),
           include: [`tests/${rooms}/**/*.svelte.test.ts`],
+          // A drawing of all sheets takes its time where other work is going on.
+          testTimeout: 30_000,
           setupFiles: ['tests/seed.ts'],
         },
       },
