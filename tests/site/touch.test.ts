@@ -50,7 +50,8 @@ test.each(kinds)(
   'a handle that $kind is moved by its finger alone, and the page is not',
   async (each) => {
     const { page, fingers, problems, close } = await visit(each.path, each.figure);
-    await lookUp(page);
+    // The cross waits for the guess.
+    if (each.figure === '#three-roads') await lookUp(page);
     const handle = page.locator(each.handle).first();
     const { by } = each;
     const at = await centre(handle);
