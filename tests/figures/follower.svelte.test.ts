@@ -141,6 +141,21 @@ it('what lies outside a figure follows its drag at every third beat, and at the 
   for (const { stop } of [near, ...far]) stop();
 });
 
+it('a step that brings a beat and is the last for now reaches what lies outside the figure', () => {
+  const own = new Follower();
+  const far = watch(() => store.told.trial.length);
+  moving.begin();
+  step(own, 0.6);
+  vi.advanceTimersByTime(90);
+  step(own, 0.7);
+  expect(far.seen.at(-1)).toBe(0.6);
+  vi.advanceTimersByTime(150);
+  flushSync();
+  expect(far.seen.at(-1)).toBe(0.7);
+  moving.end();
+  far.stop();
+});
+
 it('a drag lasts until the last hand lets go', () => {
   moving.begin();
   moving.begin();

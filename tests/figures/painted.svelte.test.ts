@@ -1,7 +1,7 @@
 // @vitest-environment happy-dom
 /**
  * What a figure writes at each step of a drag is what its markup says once the hand lets go: every handle of the figures that
- * paint, held in a simulated DOM before a beat, after it, and after the release.
+ * paint, held in a simulated DOM before a beat, after it, and after the release; and in the end the same figure made anew.
  */
 import { flushSync, mount, unmount, type Component } from 'svelte';
 import { afterEach, beforeEach, expect, test } from 'vitest';
@@ -46,6 +46,13 @@ const attributes = (): Map<Element, Map<string, string>> =>
       ]),
     ]),
   );
+/** The same as lines, in the order of the drawing; what is made anew has other ids. */
+const lines = (): string[] =>
+  [...attributes()].map(([{ tagName }, all]) =>
+    [tagName, ...[...all].sort().map((each) => each.join('='))]
+      .join(' ')
+      .replaceAll(/\bc\d+\b/g, 'id'),
+  );
 /** All of the page is told of a step. */
 function beat(): void {
   moving.beforeBeat?.(true);
@@ -59,7 +66,7 @@ test('some figures paint', () => {
   expect(figures.map(([name]) => name)).toEqual(expect.arrayContaining(['Monochord', 'Necks']));
 });
 
-test.each(figures)('%s writes at a step what it says at the release', (name, figure) => {
+test.each(figures)('%s writes at a step what it says at the release', async (name, figure) => {
   mounted = mount(figure, { target: document.body });
   flushSync();
   const wrong: string[] = [];
@@ -104,6 +111,11 @@ test.each(figures)('%s writes at a step what it says at the release', (name, fig
   }
   expect(wrong, name).toEqual([]);
   expect(moved).toBeGreaterThan(0);
+  const dragged = lines();
+  await unmount(mounted);
+  mounted = mount(figure, { target: document.body });
+  flushSync();
+  expect(dragged).toEqual(lines());
 });
 
 test.each(figures)(
