@@ -11,6 +11,7 @@ import {
   type Doubts,
 } from '../physics/index.ts';
 import { CORE_SPREAD } from './drawer.ts';
+import { once } from './once.ts';
 import type { Pull } from './pulls.ts';
 
 /** What the bench takes for granted where the reader says nothing: half-widths, common practice at a workshop's bench. */
@@ -92,11 +93,16 @@ export function comparisonDoubt(one: Pull, other: Pull): number {
   const isSame =
     materialsOf(one.construction) === materialsOf(other.construction) &&
     materialsOf(one.construction);
-  return Math.hypot(...[one, other].map((pull) => ownDoubt(pull, Boolean(isSame))));
+  const own = isSame ? doubtBesideItsLike : doubtBesideOthers;
+  return Math.hypot(own(one), own(other));
 }
 
-function ownDoubt(pull: Pull, isSame: boolean): number {
-  const { value, contributions } = pullEstimate(pull, isSame ? 'one' : 'any');
-  const { density, ...others } = contributions;
-  return Math.hypot(isSame ? 0 : density, ...Object.values(others)) / value;
-}
+// Of two instruments that are compared a drag leaves one as it is.
+const doubtBesideItsLike = once((pull: Pull) => {
+  const { value, contributions } = pullEstimate(pull, 'one');
+  return Math.hypot(...Object.values({ ...contributions, density: 0 })) / value;
+});
+const doubtBesideOthers = once((pull: Pull) => {
+  const { value, contributions } = pullEstimate(pull);
+  return Math.hypot(...Object.values(contributions)) / value;
+});

@@ -1,5 +1,6 @@
 /** Where each string's saddle belongs, and what a guessed row of saddles looks like. */
 import { bestSaddle, intoned, usualHeight } from '../../../instrument/intoned.ts';
+import { once } from '../../../instrument/once.ts';
 import { pullsOf, type Pull } from '../../../instrument/pulls.ts';
 import type { Instrument } from '../../../instrument/schema.ts';
 import { FARTHEST_SETBACK } from '../../../physics/index.ts';
@@ -11,13 +12,13 @@ export interface Saddle {
 }
 
 /** From the highest string; those are left out of which not enough is known. */
-export function saddlesOf(mine: Instrument): readonly Saddle[] {
+export const saddlesOf = once((mine: Instrument): readonly Saddle[] => {
   const height = usualHeight(mine);
   return pullsOf(mine).flatMap((pull) => {
     const known = intoned(pull);
     return known ? [{ pull, best: bestSaddle(known, height).saddleSetback }] : [];
   });
-}
+});
 
 /** How far the drawing goes, m: in whole steps, so that it hardly tells where the farthest saddle is. */
 export function reachOf(saddles: readonly Saddle[]): {
