@@ -10,6 +10,7 @@ import {
   turnWords,
   type Judged,
 } from '../../../src/figures/labs/hand/hand.ts';
+import { readTuner, tunerShows, tunerWords } from '../../../src/figures/labs/hand/tuner.ts';
 import { handThreshold, pairRight } from '../../../src/physics/labs.ts';
 import { generator } from '../../physics/labs/chance.ts';
 
@@ -126,4 +127,27 @@ test('what is kept is read back', () => {
     { id: 'a', session: 7, difference: 0.1, asked: 0.11, right: false, cents: 93 },
   ]);
   expect(judgedOf([{ id: 'b', values: { session: 7 } }])).toEqual([]);
+});
+
+test('a tuner shows the nearest note and the cents beside it, and what it shows can be typed', () => {
+  expect(tunerShows('B3', 121)).toBe('A♯3\u00a0−21');
+  expect(tunerShows('B3', 195)).toBe('A3\u00a0+5');
+  expect(tunerShows('Bb3', 96)).toBe('A3\u00a0+4');
+  expect(tunerShows('Bb3', 210)).toBe('A♭3\u00a0−10');
+  expect(tunerShows('E4', 0)).toBe('E4');
+  const step = (cents: number, past: number) =>
+    tunerWords({ cents, past, harder: false, asked: 0.1 }, 'B3').replaceAll('\u00a0', ' ');
+  expect(step(121, 195)).toBe('On a tuner: first A3 +5, then A♯3 −21.');
+  expect(step(0, 0)).toBe('On a tuner: B3.');
+  // Each place that may be asked for comes back from what a tuner shows of it, with its octave and without.
+  for (const note of ['B3', 'E4', 'Bb2', 'C#4'])
+    for (let cents = 0; cents <= 370; cents += 1) {
+      const shown = tunerShows(note, cents);
+      expect(readTuner(shown, note), shown).toBe(cents);
+      expect(readTuner(shown.replace(/\d/, ''), note), shown).toBe(cents);
+    }
+  expect(readTuner('a# - 21', 'B3')).toBe(121);
+  expect(readTuner('A3 +5,5 cents', 'B3')).toBe(194.5);
+  for (const none of ['121', '47 cents', '', 'H3 −2', 'A3 5'])
+    expect(readTuner(none, 'B3')).toBeUndefined();
 });
