@@ -14,7 +14,7 @@ const sources = import.meta.glob<string>(
   '../../../src/figures/{pull,feel,choosing,consequences}/*/*.svelte',
   { eager: true, query: '?raw', import: 'default' },
 );
-export const figures = figuresAmong(modules, sources, { by: ['useFigure()', 'useGuess('] });
+export const figures = figuresAmong(modules, sources, { by: ['useFigure(', 'useGuess('] });
 
 /** “a 11”: nobody says that. */
 const misread = /\ba (?:8|11|18)\b/;

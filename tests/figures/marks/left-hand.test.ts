@@ -5,7 +5,10 @@ import { initialState } from '../../../src/instrument/workshop.ts';
 import { figures } from './all-figures.ts';
 import { all, drawnWith, hasClass } from './drawn.ts';
 
-test.each(figures)('%s', (_, figure) => {
+/** Each gauge lies on a strip of board, seen from its end and thin to thick as in a plot: it's the same for either hand. */
+const plots = ['FiveGauges'];
+
+test.each(figures.filter(([name]) => !plots.includes(name)))('%s', (_, figure) => {
   const { root } = drawnWith(initialState, figure);
   const isBoard = (e: Parameters<typeof hasClass>[0]): boolean => hasClass(e, 'board');
   for (const stage of all(root, (e) => hasClass(e, 'stage')))
