@@ -4,6 +4,7 @@ import { expect, test } from 'vitest';
 
 import { pieces } from '../../src/components/search/documents.ts';
 import { finder } from '../../src/components/search/find.ts';
+import { moreInstruments } from '../../src/instrument/more-instruments.ts';
 import { synonyms } from '../../src/components/search/synonyms.ts';
 
 const field = (text: string, name: string): string =>
@@ -47,6 +48,7 @@ test('every address that has readers’ words is one that can be found', () => {
 
 test.each([
   ['floppy', 'course/what-the-hand-feels/'],
+  ['slinky', 'course/what-the-hand-feels/'],
   ['loose strings', 'course/what-the-hand-feels/'],
   ['strings too tight', 'course/two-guitars-one-feel/'],
   ['too tight', 'course/what-the-hand-feels/'],
@@ -78,6 +80,7 @@ test.each([
   ['high-strung', 'reference/instruments/'],
   ['measure', 'course/speaking-length/#measuring-it'],
   ['floppy', 'glossary/#floppy'],
+  ['slinky', 'glossary/#floppy'],
   ['slack', 'glossary/#slack'],
   ['too tight', 'glossary/#too-tight'],
   ['lighter strings', 'glossary/#lighter-strings'],
@@ -95,4 +98,22 @@ test.each([
   const first = find(query).slice(0, 3);
   const urls = first.flatMap(({ hits }) => hits.map(({ url }) => url));
   expect(urls.filter((url) => url.includes(to)).length, urls.join(' ')).toBeGreaterThan(0);
+});
+
+test.each([
+  ...moreInstruments.map(({ instrument }) => instrument.name),
+  ...[
+    'mandolin',
+    'ukulele',
+    'uke',
+    'banjo',
+    'tenor guitar',
+    'violin',
+    'fiddle',
+    'lap steel',
+    'high-strung',
+  ],
+  ...['five-string bass', 'box guitar'],
+])('“%s” leads to the instruments before anything else', (query) => {
+  expect(find(query)[0]?.hits[0]?.url).toMatch(/reference\/instruments\/$/);
 });

@@ -2,6 +2,7 @@
 // sources, and the other rooms.
 import { liveText } from '../../figures/quantities.ts';
 import { moreInstruments } from '../../instrument/more-instruments.ts';
+import { workshop } from '../../instrument/workshop.ts';
 import { glossary } from '../glossary.ts';
 import { chapterHref, href } from '../href.ts';
 import { materialLines } from '../reference/materials.ts';
@@ -61,9 +62,19 @@ export function chapterPieces(chapter: ChapterSource): Piece[] {
 }
 
 const also: Readonly<Record<string, readonly string[]>> = {
-  instruments: moreInstruments.map(({ about, words }) => `${about} (${words})`),
+  instruments: [
+    ...workshop.map(({ name }) => name),
+    ...moreInstruments.map(({ instrument, about }) => `${instrument.name}, ${about}`),
+  ],
   materials: materialLines.map(({ name }) => name),
   model: symbols.map(({ means }) => means),
+};
+
+/** What players call what a sheet is about, beside what its text says. */
+const called: Readonly<Record<string, string>> = {
+  instruments: moreInstruments
+    .map(({ instrument, words }) => `${instrument.name} ${words}`)
+    .join(', '),
 };
 
 const rooms: readonly Piece[] = [
@@ -124,7 +135,8 @@ export function pieces(
       page: 'Reference',
       title,
       url: sheetHref(id),
-      text: [`${question} ${holds}. From: ${from}.`, (also[id] ?? []).join(', ')].join(' ').trim(),
+      text: [`${question} ${holds}. From: ${from}.`, (also[id] ?? []).join('; ')].join(' ').trim(),
+      ...(called[id] && { words: called[id] }),
     })),
     ...sources.map((source) => ({
       page: 'Sources',

@@ -18,6 +18,6 @@ const wordsFor = new Map(synonyms.map(({ url, words }) => [url, words]));
 
 export const withWords = (pieces: readonly Piece[]): Piece[] =>
   pieces.map((piece) => {
-    const words = wordsFor.get(piece.url);
-    return words === undefined ? piece : { ...piece, words };
+    const words = [piece.words, wordsFor.get(piece.url)].flatMap((each) => each ?? []).join(', ');
+    return words === '' ? piece : { ...piece, words };
   });
