@@ -141,14 +141,18 @@ function stringAlarms(
       `${listed(broken.which)} of ${name} ${broken.which.length === 1 ? 'breaks' : 'break'}: ${formatNote(broken.first.note)} is too high for ${formatLength(broken.first.speakingLength, units)}.`,
     );
   const heavy = found((p) => p.strain !== 'broken' && p.tension > BEYOND * usualOf(p).most);
-  if (heavy.first)
+  const most = (which: readonly number[]): string =>
+    formatForce(Math.max(...which.map((number) => pulls[number - 1]?.tension ?? 0)), units);
+  if (heavy.first) {
+    const each = heavy.which.length > 1 ? 'each pull up to' : 'pull';
     says.push(
-      `${listed(heavy.which)} of ${name} would pull ${formatForce(heavy.first.tension, units)}. On an instrument of that length such strings pull ${formatForce(usualOf(heavy.first).most, units)} at most.`,
+      `${listed(heavy.which)} of ${name} would ${each} ${most(heavy.which)}. On an instrument of that length such strings pull ${formatForce(usualOf(heavy.first).most, units)} at most.`,
     );
+  }
   const slack = found((p) => p.tension < BELOW * usualOf(p).least);
   if (slack.first)
     says.push(
-      `${listed(slack.which)} of ${name} would pull only ${formatForce(slack.first.tension, units)}, and hang slack.`,
+      `${listed(slack.which)} of ${name} would ${slack.which.length > 1 ? 'each pull no more than' : 'pull only'} ${most(slack.which)}, and hang slack.`,
     );
   const strung = pulls.flatMap((pull) => (pull && pull.strain !== 'broken' ? [pull] : []));
   const [first] = strung;

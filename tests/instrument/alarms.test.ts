@@ -6,6 +6,7 @@ import { alarmsOf, ownAlarms, possibleWeights, usualPulls } from '../../src/inst
 import { constructionOf, drawerOf } from '../../src/instrument/drawer.ts';
 import { withNotes, withTargetFamily } from '../../src/instrument/edit.ts';
 import { familyNames } from '../../src/instrument/family-names.ts';
+import { formatForce } from '../../src/instrument/format.ts';
 import { jobs } from '../../src/instrument/jobs.ts';
 import { moreInstrument, moreInstruments } from '../../src/instrument/more-instruments.ts';
 import { pullsOf } from '../../src/instrument/pulls.ts';
@@ -63,9 +64,23 @@ test('a set of strings that pulls as nothing does is told, in one string and in 
   const mine = workshopInstrument('redshank');
   const heavy = { ...mine, strings: mine.strings.map((s) => ({ ...s, unitWeight: 0.03 })) };
   expect(said(withMine(heavy))).toMatch(
-    /would pull .*lb\. On an instrument of that length such strings pull .*lb at most/,
+    /would each pull up to .*lb\. On an instrument of that length such strings pull .*lb at most/,
   );
   expect(said(withMine(heavy))).toMatch(/All strings of Redshank together would pull [\d,]+/);
+});
+
+test('of several strings that pull too hard the greatest pull is told, not the first one’s', () => {
+  const mine = workshopInstrument('redshank');
+  const strings = mine.strings.map((s, i) => (i > 3 ? { ...s, unitWeight: 0.02 * i } : s));
+  const pulls = pullsOf({ ...mine, strings });
+  expect(pulls[4]?.tension).toBeGreaterThan(pulls[5]?.tension ?? Infinity);
+  const turned = {
+    ...mine,
+    strings: strings.map((s, i) => (i === 5 ? { ...s, unitWeight: 0.19 } : s)),
+  };
+  const most = pullsOf(turned)[5]?.tension ?? NaN;
+  expect(most).toBeGreaterThan(pulls[4]?.tension ?? Infinity);
+  expect(said(withMine(turned))).toContain(`pull up to ${formatForce(most, 'in-lb')}.`);
 });
 
 test('38 lb on a ukulele’s string is told, and so is steel’s load on what was built for nylon', () => {
@@ -85,7 +100,7 @@ test('38 lb on a ukulele’s string is told, and so is steel’s load on what wa
   const pulls = bass.strings.length;
   expect(pulls).toBe(4);
   expect(poundsForce(usualPulls('classical, nylon').most)).toBeLessThan(22);
-  expect(said(state)).toMatch(/of Sanderling’s chick would pull/);
+  expect(said(state)).toMatch(/of Sanderling’s chick would (each )?pull/);
   const guitar: State = {
     ...initialState,
     aim: { ...initialState.aim, factor: 1.5 },
@@ -106,7 +121,9 @@ test('a pull that a guitar carries is told on a ukulele, one and a half times a 
   expect(said(like('stint', moreInstrument('stint')))).toBe('');
   // A ukulele’s strings pull about half of what a guitar’s nylon does: one as on the guitar, and half as much again, is too much.
   expect(Math.max(...guitars)).toBeLessThan(90);
-  expect(said(like('stint', workshopInstrument('sanderling')))).toMatch(/of Stint would pull/);
+  expect(said(like('stint', workshopInstrument('sanderling')))).toMatch(
+    /of Stint would (each )?pull/,
+  );
   const heavier = like('phalarope', moreInstrument('knot'));
   const half = { ...heavier, aim: { ...heavier.aim, factor: 1.5 } };
   expect(said(half)).toMatch(/Phalarope/);
