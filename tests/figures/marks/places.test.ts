@@ -7,6 +7,7 @@ import TwoNecks from '../../../src/figures/choosing/two-necks/TwoNecks.svelte';
 import Bending from '../../../src/figures/feel/bending/Bending.svelte';
 import PressingDown from '../../../src/figures/consequences/pressing-down/PressingDown.svelte';
 import TheFlags from '../../../src/figures/consequences/the-flags/TheFlags.svelte';
+import TheCliff from '../../../src/figures/consequences/the-cliff/TheCliff.svelte';
 import Monochord from '../../../src/figures/pull/monochord/Monochord.svelte';
 import { breadthOf } from '../../../src/instrument/breadth.ts';
 import { coursesOf, withCourses } from '../../../src/instrument/courses.ts';
@@ -162,6 +163,13 @@ describe('the board', () => {
     // Its neighbour begins ten units behind the nut, and is a little shorter on the slanting board.
     expect((along[4] ?? NaN) / ((along[3] ?? NaN) - 10)).toBeCloseTo(1 - fret(5), 1);
   });
+});
+
+test('the cliff letters the gauge of a pair once', () => {
+  for (const sheet of sheetsOf(drawnWith(stateOf(mandolin), TheCliff))) {
+    expect(sheet.texts).toContain('15');
+    expect(sheet.texts.filter((text) => /^(\S+), \1$/.test(text))).toEqual([]);
+  }
 });
 
 describe('the monochord', () => {
