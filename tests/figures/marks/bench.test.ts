@@ -2,6 +2,7 @@
 import type { Element } from 'hast';
 import { describe, expect, test } from 'vitest';
 
+import BendSheet from '../../../src/figures/bench/BendSheet.svelte';
 import Aim from '../../../src/figures/bench/Aim.svelte';
 import Necks from '../../../src/figures/bench/Necks.svelte';
 import NewStrings from '../../../src/figures/bench/strings/NewStrings.svelte';
@@ -322,4 +323,16 @@ test('a short string begins at a nut of its own, courses are tied together, and 
   const violin = drawnWith(stateWith('phalarope'), MyStrings);
   expect(marks(violin.root, 'line.fret')).toHaveLength(0);
   expect(marks(violin.root, 'circle.dot')).toHaveLength(0);
+});
+
+test('the bends say of a course that its pushes add up, and of a capo that it is off; of neither, nothing', () => {
+  const said = (more: Partial<State['other']>, id?: string): string => {
+    const mine = id ? moreInstrument(id) : workshopInstrument('redshank');
+    return drawnWith({ ...initialState, mine, other: { ...asTarget(mine), ...more } }, BendSheet)
+      .html;
+  };
+  expect(said({}, 'knot')).toContain('holds all its pushes together');
+  expect(said({}, 'knot')).not.toContain('capo');
+  expect(said({ capo: 2 })).toContain('The capo is left off');
+  expect(said({})).not.toMatch(/pushes together|capo/);
 });
