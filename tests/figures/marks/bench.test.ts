@@ -336,3 +336,15 @@ test('the bends say of a course that its pushes add up, and of a capo that it is
   expect(said({ capo: 2 })).toContain('The capo is left off');
   expect(said({})).not.toMatch(/pushes together|capo/);
 });
+
+test.each(['spoonbill', 'knot', 'stint'])('the gauges of %s fit in their fields', (id) => {
+  const mine = moreInstrument(id);
+  const { root } = drawnWith({ ...initialState, mine, other: asTarget(mine) }, MyStrings);
+  const fields = all(root, (e) => e.tagName === 'input');
+  expect(fields.length).toBeGreaterThanOrEqual(mine.strings.length);
+  for (const field of fields.slice(0, mine.strings.length)) {
+    const wide = Number(/width:\s*([\d.]+)ch/.exec(attribute(field, 'style'))?.[1]);
+    // Its padding takes two more.
+    expect(wide).toBeGreaterThanOrEqual(attribute(field, 'value').length + 2);
+  }
+});
