@@ -15,6 +15,8 @@ class Moving {
   by: object | undefined = $state.raw();
   /** Counts the beats. Read it to follow those that a figure has not lettered by itself. */
   beat = $state.raw(0);
+  /** Counts those that only the figure follows whose hand it is, as it paints what it drags */
+  near = $state.raw(0);
   /** Counts all of them, past all that reacts */
   count = 0;
   /** Counts those that what lies outside the figure in hand follows. */

@@ -264,6 +264,23 @@ describe('what is painted', () => {
     shown.stop();
   });
 
+  it('tells of its own drag at the beat, and all else that reacts at every third', () => {
+    const { figure, stop } = painter();
+    const own = watch(() => lengthOf(figure.told));
+    const other = watch(() => atBeat(() => lengthOf(store.state)));
+    moving.begin();
+    Array.from({ length: 60 }, (_, i) => step(figure, 0.6 + i / 1000));
+    expect(own.seen.length).toBeGreaterThan(8);
+    expect(other.seen.length).toBeGreaterThan(2);
+    expect(other.seen.length).toBeLessThan(6);
+    moving.end();
+    flushSync();
+    for (const { seen } of [own, other]) expect(seen.at(-1)).toBe(0.659);
+    stop();
+    own.stop();
+    other.stop();
+  });
+
   it('reacts to its own drag when the hand lets go, and is painted as what was settled', () => {
     const { figure, painted, stop } = painter();
     const reacted = watch(() => lengthOf(figure.state));

@@ -41,15 +41,24 @@ function catchUp(): void {
   else store.set(next);
   was?.by.letter(next);
 }
-/** Between the beats that reach all of the page a figure that letters itself need not pass through what reacts. */
+/**
+ * Between the beats that reach all of the page a figure that letters itself need not pass through what reacts, and one that paints
+ * tells nobody but itself.
+ */
 moving.beforeBeat = (isFar) => {
-  // A hand that has moved nothing that is painted since the last beat has nothing to tell.
-  if (!isFar && !ahead && moving.by instanceof Follower && moving.by.isPainted) return false;
-  if (isFar || !ahead?.by.isLettered || ahead.from !== shown()) {
+  const { by } = moving;
+  const isPainted = by instanceof Follower && by.isPainted;
+  if (isFar || !isPainted || (ahead && ahead.from !== shown())) {
     catchUp();
     return true;
   }
-  ahead.by.letter(ahead.to);
+  // A hand that has moved nothing since the last beat has nothing to tell.
+  if (!ahead) return false;
+  if (ahead.by.isLettered) ahead.by.letter(ahead.to);
+  else {
+    catchUp();
+    moving.near += 1;
+  }
   return false;
 };
 
@@ -80,7 +89,9 @@ export class Follower {
     if (!this.#seen) return store.settled;
     // The same goes for what `tells` writes at the beat.
     if (!moving.any || moving.by !== this) return store.told;
-    return this.isLettered ? latest() : atBeat(() => store.state);
+    if (this.isLettered) return latest();
+    void moving.near;
+    return atBeat(() => store.state);
   }
 
   /** For words in the page's flow, which lay the page out: they follow a drag of the figure's own as all else on the page does. */
