@@ -103,7 +103,11 @@ export async function open(browser: Browser, url: string, view: View = {}): Prom
     problems: [],
     responses: [],
     requests: [],
-    close: () => context.close(),
+    close: async () => {
+      // A file that is still held back when its page is left has failed nobody.
+      await page.unrouteAll({ behavior: 'ignoreErrors' });
+      await context.close();
+    },
   };
   page.on('console', (message) => {
     // An island that finds other than it drew draws all of it anew, and what a reader did before is lost; that is told as a warning.

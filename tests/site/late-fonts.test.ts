@@ -122,7 +122,8 @@ test.each([
     await Promise.all(
       [phone, desktop].map(async (viewport) => {
         const { page, close } = await open(browser, `${inject('origin')}#${encode(state)}`, {
-          ...late(/\.js$/),
+          // Four pages one after the other: late enough for each to be seen without its scripts.
+          late: { what: /\.js$/, by: LATE / 3 },
           viewport,
           before: watchShifts,
         });
