@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
 
-import { bendTo } from '../../src/physics/bend.ts';
+import { bend, bendTo } from '../../src/physics/bend.ts';
 import { compareFeel, feelOf, lateralStiffness, type Strung } from '../../src/physics/feel.ts';
 import { felt, feltThresholds } from '../../src/physics/felt.ts';
 import { stoppedLength } from '../../src/physics/frets.ts';
@@ -55,6 +55,41 @@ test('what a hand meets is the pull of the open string and a bend at the fret', 
     }),
   );
   expect(feelOf({ ...string, fret: 12 })).toEqual(feelOf({ ...string, fret: 12, rise: 200 }));
+});
+
+test('of a course the pulls and the pushes add up, whatever its strings are, and the travel is that of the one that has to rise', () => {
+  fc.assert(
+    fc.property(
+      anyStrung,
+      fc.array(anyStrung, { maxLength: 2 }),
+      fc.integer({ min: 3, max: 15 }),
+      between(10, 100),
+      (s, beside, fret, rise) => {
+        const alone = feelOf({ ...s, fret, rise });
+        const course = feelOf({ ...s, beside, fret, rise });
+        const { travel } = alone;
+        fc.pre(travel !== undefined && alone.push !== undefined);
+        expect(course.travel).toBe(travel);
+        const each = beside.map((along) => {
+          const { construction, speakingLength } = along;
+          const { pull: tension } = feelOf({ ...along, fret });
+          const at = stoppedLength({ scaleLength: speakingLength, fret });
+          return {
+            tension,
+            push: bend({ construction, speakingLength, tension, at, travel }).push,
+          };
+        });
+        const sum = (values: readonly number[]): number => values.reduce((a, b) => a + b, 0);
+        expectRatio(course.pull, alone.pull + sum(each.map(({ tension }) => tension)), 1e-9);
+        expectRatio(course.push ?? NaN, alone.push + sum(each.map(({ push }) => push)), 1e-9);
+      },
+    ),
+  );
+  // Of one whose stretch nobody knows there is no push, but a pull and a travel.
+  const known = feelOf({ ...string, beside: [{ ...string, construction: weighed }], fret: 12 });
+  expect(known.push).toBeUndefined();
+  expect(known.travel).toBe(feelOf({ ...string, fret: 12 }).travel);
+  expect(known.pull).toBeGreaterThan(feelOf({ ...string, fret: 12 }).pull);
 });
 
 test('a string against itself differs in nothing', () => {
