@@ -11,11 +11,12 @@ const root = fileURLToPath(new URL('..', import.meta.url));
 
 const rooms = '{physics,published,practice,instrument,figures,exercises,components,structure}';
 
-/** Begins with what takes longest, so that no worker is left with it at the end. A fresh clone knows only how long a file is. */
+/** Begins with what takes longest, or waits longest, so that no worker is left with it at the end. A fresh clone knows only how long a file is. */
 class LongestFirst extends BaseSequencer {
   override async sort(files: TestSpecification[]): Promise<TestSpecification[]> {
     const sorted = await super.sort(files);
-    const isShare = ({ moduleId }: TestSpecification) => /\/\d\.test\.ts$/.test(moduleId);
+    const isShare = ({ moduleId }: TestSpecification) =>
+      /\/(\d|late-\w+)\.test\.ts$/.test(moduleId);
     return [...sorted.filter(isShare), ...sorted.filter((each) => !isShare(each))];
   }
 }
