@@ -121,3 +121,20 @@ test('no page moves that is reached from another one with an instrument of the r
     }),
   );
 });
+
+test('a reader who goes on before any script has come takes a link’s instrument along', async () => {
+  const context = await browser.newContext({ viewport: phone, serviceWorkers: 'block' });
+  const page = await context.newPage();
+  let held = true;
+  await page.route(/\.js$/, (route) => (held ? undefined : route.continue()));
+  await page.goto(`${inject('origin')}course/pitch/#${encode(longNamed)}/at-the-octave`, {
+    waitUntil: 'commit',
+  });
+  await page.locator('a[rel="next"].next').first().waitFor();
+  held = false;
+  await page.locator('a[rel="next"].next').first().click();
+  await page.waitForURL(/gauge-and-mass/);
+  expect(new URL(page.url()).hash).toBe(`#${encode(longNamed)}`);
+  await named(page, longNamed.mine.name);
+  await context.close();
+});
