@@ -3,27 +3,19 @@
  * Every handle of every figure, with four instruments that are no guitar: dragged, given up, and taken by keys to both its ends, it stays in
  * its range, says what it is, and the figure says nothing that is no number.
  */
-import { flushSync, mount, unmount, type Component } from 'svelte';
+import { flushSync, mount, unmount } from 'svelte';
 import { afterEach, beforeEach, describe, expect, test, vi } from 'vitest';
 
 import { encode } from '../../src/instrument/link.ts';
 import { moving } from '../../src/instrument/moving.svelte.ts';
 import { held, store } from '../../src/instrument/store.svelte.ts';
-import { figuresAmong } from './found.ts';
+import { everyFigure } from './every-figure.ts';
 import { fourExamples } from './four-examples.ts';
 import { furnish, key, keyUp, pointer, seen } from './hand.ts';
 
 vi.setConfig({ testTimeout: 60_000 });
 
-const modules = import.meta.glob<{ default: Component }>(
-  '../../src/figures/{pull,feel,choosing,consequences,bench}/**/*.svelte',
-  { eager: true },
-);
-const sources = import.meta.glob<string>(
-  '../../src/figures/{pull,feel,choosing,consequences,bench}/**/*.svelte',
-  { eager: true, query: '?raw', import: 'default' },
-);
-const figures = figuresAmong(modules, sources, { by: ['useFigure(', 'useGuess('] });
+const figures = everyFigure({ by: ['useFigure(', 'useGuess('] });
 
 let mounted: ReturnType<typeof mount> | undefined;
 beforeEach(() => {

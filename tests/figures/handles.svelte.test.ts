@@ -3,7 +3,7 @@
  * Every handle of every figure, mounted in a simulated DOM: it stays under the finger that drags it, goes back at Escape, settles
  * once, goes by keys from end to end, and its typed twin says what it says.
  */
-import { flushSync, mount, unmount, type Component } from 'svelte';
+import { flushSync, mount, unmount } from 'svelte';
 import { afterEach, beforeEach, describe, expect, test, vi } from 'vitest';
 
 import { encode } from '../../src/instrument/link.ts';
@@ -11,21 +11,13 @@ import { moving } from '../../src/instrument/moving.svelte.ts';
 import { held, store } from '../../src/instrument/store.svelte.ts';
 import { initialState, workshopInstrument } from '../../src/instrument/workshop.ts';
 import type { State } from '../../src/instrument/schema.ts';
-import { figuresAmong } from './found.ts';
+import { everyFigure } from './every-figure.ts';
 import { furnish, key, keyUp, pointer, release, seen } from './hand.ts';
 
 // The largest drawings take seconds on a busy machine.
 vi.setConfig({ testTimeout: 60_000 });
 
-const modules = import.meta.glob<{ default: Component }>(
-  '../../src/figures/{pull,feel,choosing,consequences,bench}/**/*.svelte',
-  { eager: true },
-);
-const sources = import.meta.glob<string>(
-  '../../src/figures/{pull,feel,choosing,consequences,bench}/**/*.svelte',
-  { eager: true, query: '?raw', import: 'default' },
-);
-const figures = figuresAmong(modules, sources);
+const figures = everyFigure();
 
 /** Figures whose only controls are fields and buttons. */
 const without: ReadonlySet<string> = new Set([

@@ -3,24 +3,16 @@
  * What a figure writes at each step of a drag is what its markup says once the hand lets go: every handle of the figures that
  * paint, held in a simulated DOM before a beat, after it, and after the release; and in the end the same figure made anew.
  */
-import { flushSync, mount, unmount, type Component } from 'svelte';
+import { flushSync, mount, unmount } from 'svelte';
 import { afterEach, beforeEach, expect, test } from 'vitest';
 
 import { moving } from '../../src/instrument/moving.svelte.ts';
 import { held, store } from '../../src/instrument/store.svelte.ts';
 import { initialState, workshopInstrument } from '../../src/instrument/workshop.ts';
-import { figuresAmong } from './found.ts';
+import { everyFigure } from './every-figure.ts';
 import { furnish, key, pointer, seen } from './hand.ts';
 
-const modules = import.meta.glob<{ default: Component }>(
-  '../../src/figures/{pull,feel,choosing,consequences,bench}/**/*.svelte',
-  { eager: true },
-);
-const sources = import.meta.glob<string>(
-  '../../src/figures/{pull,feel,choosing,consequences,bench}/**/*.svelte',
-  { eager: true, query: '?raw', import: 'default' },
-);
-const figures = figuresAmong(modules, sources, { also: 'painted' });
+const figures = everyFigure({ also: 'painted' });
 
 let mounted: ReturnType<typeof mount> | undefined;
 beforeEach(() => {

@@ -9,25 +9,17 @@ import { afterEach, beforeEach, describe, expect, test, vi } from 'vitest';
 import { player } from '../../src/figures/kit/player.svelte.ts';
 import { store } from '../../src/instrument/store.svelte.ts';
 import { initialState } from '../../src/instrument/workshop.ts';
-import { figuresAmong } from './found.ts';
+import { everyFigure } from './every-figure.ts';
 import { furnish } from './hand.ts';
 
 vi.setConfig({ testTimeout: 60_000 });
 
-const modules = import.meta.glob<{ default: Component }>(
-  '../../src/figures/{pull,feel,choosing,consequences,bench}/**/*.svelte',
-  { eager: true },
-);
-const sources = import.meta.glob<string>(
-  '../../src/figures/{pull,feel,choosing,consequences,bench}/**/*.svelte',
-  { eager: true, query: '?raw', import: 'default' },
-);
 const chapters = import.meta.glob<string>('../../content/course/*.mdx', {
   eager: true,
   query: '?raw',
   import: 'default',
 });
-const figures = figuresAmong(modules, sources, { by: ['useFigure(', 'useGuess('] });
+const figures = everyFigure({ by: ['useFigure(', 'useGuess('] });
 
 let mounted: ReturnType<typeof mount> | undefined;
 let frames: Map<number, FrameRequestCallback>;
